@@ -1,0 +1,7 @@
+/**
+ * Sizes, weights and colours that a firm may change.
+ *
+ * @module
+ */
+export type { Theme } from './theme.ts';
+export { defaultTheme } from './default-theme.ts';
