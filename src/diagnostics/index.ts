@@ -9,4 +9,5 @@ export type { Outcome } from './outcome.ts';
 export { placeAt } from './source-text.ts';
 export type { Place, SourceText } from './source-text.ts';
 export { codes } from './codes.ts';
-export type { Code, CodeEntry } from './codes.ts';
+export type { Code } from './codes.ts';
+export type { CodeEntry } from './code-entry.ts';

@@ -1,10 +1,11 @@
+import type { CodeEntry } from '../code-entry.ts';
+
 /** Codes of members that cannot be solved. */
-export const staticsCodes: {
-  readonly unstable: CodeText;
-  readonly 'depends-on-unsolved': CodeText;
-  readonly 'not-supported': CodeText;
-  readonly 'check-failed': CodeText;
-} = {
+export type StaticsCode =
+  'unstable' | 'depends-on-unsolved' | 'not-supported' | 'check-failed';
+
+/** Their entries. */
+export const staticsCodes: Readonly<Record<StaticsCode, CodeEntry>> = {
   unstable: {
     meaning: 'The supports cannot hold the member against every movement in its plane.',
     mend: 'Add or turn a support, or take out a hinge, so that no movement is left free; the message names the free one.',
@@ -26,9 +27,3 @@ export const staticsCodes: {
     mend: 'This points at a fault of the program or of hand-changed values; report it with the definition file.',
   },
 };
-
-interface CodeText {
-  readonly meaning: string;
-  readonly mend: string;
-  readonly example?: { readonly wrong: string; readonly right: string };
-}
