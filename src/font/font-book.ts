@@ -21,7 +21,10 @@ export interface Face {
   /** The glyph for one code point with its own advance (from hmtx), no shaping; undefined where the face has none. */
   readonly glyphFor: (codePoint: number) => MeasuredGlyph | undefined;
   /** A text shaped with kerning and features. Throws RangeError on a character without a glyph. */
-  readonly shape: (text: string, features?: readonly Feature[]) => readonly MeasuredGlyph[];
+  readonly shape: (
+    text: string,
+    features?: readonly Feature[],
+  ) => readonly MeasuredGlyph[];
   /** The font file, for embedding. */
   readonly bytes: Uint8Array;
 }
