@@ -80,7 +80,7 @@ function parse(name: string, bytes: Uint8Array): Font {
   return opened;
 }
 
-/** A height that the font states, or else that of a letter with a flat top (KaTeX's files state 0). */
+/** A height that the font states, or else that of a letter with a flat top (some of KaTeX's files state 0). */
 function heightOf(font: Font, stated: number, letter: string): number {
   const codePoint = letter.codePointAt(0) ?? 0;
   if (stated > 0 || !font.hasGlyphForCodePoint(codePoint)) return stated;

@@ -40,6 +40,8 @@ describe('the font book', () => {
     expect(ownFonts.face('text').capHeight).toBeCloseTo(0.67, 3);
     expect(ownFonts.face('text').xHeight).toBeCloseTo(0.475, 3);
     expect(ownFonts.face('KaTeX_Main-Regular').capHeight).toBeCloseTo(0.683, 2);
-    expect(ownFonts.face('KaTeX_Main-Regular').xHeight).toBeCloseTo(0.431, 2);
+    expect(ownFonts.face('KaTeX_Main-Regular').xHeight).toBeCloseTo(0.442, 3);
+    expect(ownFonts.face('KaTeX_Size1-Regular').capHeight).toBe(0); // it has no letters
+    expect(ownFonts.face('KaTeX_Typewriter-Regular').capHeight).toBeGreaterThan(0.5);
   });
 });
