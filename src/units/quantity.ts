@@ -16,3 +16,13 @@ export interface GivenQuantity extends Quantity {
   /** True where `text` holds its units itself (feet and inches). */
   readonly compound: boolean;
 }
+
+/** So many of a unit. */
+export function quantity(count: number, unit: Unit): Quantity {
+  return { si: count * unit.inSi, dimension: unit.dimension };
+}
+
+/** How many of a unit a quantity is worth; the dimensions are the caller's to match. */
+export function countIn(of: Quantity, unit: Unit): number {
+  return of.si / unit.inSi;
+}
