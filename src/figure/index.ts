@@ -1,0 +1,16 @@
+/**
+ * Draws structures and their diagrams.
+ *
+ * @module
+ */
+export type {
+  BeamPicture,
+  ConventionKind,
+  Diagram,
+  FigureSpec,
+  KeyValue,
+  Label,
+  PictureLoad,
+  PictureReaction,
+  PictureSupport,
+} from './figure-spec.ts';

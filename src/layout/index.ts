@@ -1,0 +1,6 @@
+/**
+ * Breaks blocks into lines and pages.
+ *
+ * @module
+ */
+export type { Bookmark, Page, PagedDocument, StructureElement } from './paged-document.ts';
