@@ -1,10 +1,4 @@
-import type { Quantity, Unit } from '../units/index.ts';
-
-/** How a figure is printed: so many significant figures, so many decimals, or the text as given. */
-export type Print =
-  | { readonly kind: 'figures'; readonly count: number }
-  | { readonly kind: 'decimals'; readonly count: number }
-  | { readonly kind: 'given'; readonly text: string; readonly compound: boolean };
+import type { Print, Quantity, Unit } from '../units/index.ts';
 
 /** A number with its unit, carried exactly and printed rounded. */
 export interface Figure {
@@ -13,7 +7,10 @@ export interface Figure {
   /** The unit that it is printed in; a unit without factors for a pure number. */
   readonly unit: Unit;
   readonly print: Print;
-  /** Symbols of unit factors that are struck through because they cancel in the product or quotient around. */
+  /**
+   * Symbols of unit factors that are struck through because they cancel in the product or quotient
+   * around, one entry a power: `['ft']` strikes one of the two feet of lb/ft².
+   */
   readonly cancelled?: readonly string[];
 }
 
@@ -88,7 +85,11 @@ export interface Integral {
 export interface SumOf {
   readonly kind: 'sum-of';
   readonly what:
-    | { readonly kind: 'moments'; readonly about: string; readonly positive: 'counterclockwise' | 'clockwise' }
+    | {
+        readonly kind: 'moments';
+        readonly about: string;
+        readonly positive: 'counterclockwise' | 'clockwise';
+      }
     | { readonly kind: 'forces'; readonly positive: 'right' | 'left' | 'up' | 'down' };
 }
 

@@ -1,0 +1,43 @@
+const letters: readonly (readonly [string, string])[] = [
+  ['α', 'alpha'],
+  ['β', 'beta'],
+  ['γ', 'gamma'],
+  ['δ', 'delta'],
+  ['ε', 'varepsilon'],
+  ['ζ', 'zeta'],
+  ['η', 'eta'],
+  ['θ', 'theta'],
+  ['ι', 'iota'],
+  ['κ', 'kappa'],
+  ['λ', 'lambda'],
+  ['μ', 'mu'],
+  // The micro sign, which the equation fonts lack.
+  ['\u00b5', 'mu'],
+  ['ν', 'nu'],
+  ['ξ', 'xi'],
+  ['π', 'pi'],
+  ['ρ', 'rho'],
+  ['σ', 'sigma'],
+  ['τ', 'tau'],
+  ['υ', 'upsilon'],
+  ['φ', 'varphi'],
+  ['χ', 'chi'],
+  ['ψ', 'psi'],
+  ['ω', 'omega'],
+  ['Γ', 'Gamma'],
+  ['Δ', 'Delta'],
+  // The increment sign, which the equation fonts lack.
+  ['\u2206', 'Delta'],
+  ['Θ', 'Theta'],
+  ['Λ', 'Lambda'],
+  ['Ξ', 'Xi'],
+  ['Π', 'Pi'],
+  ['Σ', 'Sigma'],
+  ['Υ', 'Upsilon'],
+  ['Φ', 'Phi'],
+  ['Ψ', 'Psi'],
+  ['Ω', 'Omega'],
+];
+
+/** The names of Greek letters, as TeX commands and (variants aside) in speech. */
+export const greekNames: ReadonlyMap<string, string> = new Map(letters);

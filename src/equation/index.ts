@@ -1,0 +1,52 @@
+/**
+ * Equations as values: written once, then read by many.
+ *
+ * An expression is a tree of terms, figures and symbols; a statement is printed lines of them. Builders
+ * make the trees; readers turn one tree into TeX, into linear text, into speech, into a value, and rework a
+ * printed line from its rounded figures. No equation is ever a string assembled for print.
+ *
+ * @module
+ */
+export type {
+  Call,
+  Expression,
+  Figure,
+  FunctionOf,
+  Integral,
+  Name,
+  Power,
+  Product,
+  Quotient,
+  Sum,
+  SumOf,
+  Symbol,
+} from './expression.ts';
+export type { Print } from '../units/index.ts';
+export type { RelationSign, Statement, StatementLine } from './statement.ts';
+export { symbolKey } from './symbol-key.ts';
+export {
+  call,
+  exactly,
+  figure,
+  functionOf,
+  given,
+  integral,
+  minus,
+  name,
+  negate,
+  number,
+  plus,
+  power,
+  product,
+  quotient,
+  sum,
+  sumOfForces,
+  sumOfMoments,
+  zero,
+} from './build.ts';
+export type { Term } from './build.ts';
+export { toTex } from './to-tex.ts';
+export { symbolToTex } from './tex-symbol.ts';
+export { unitToTex } from './tex-figure.ts';
+export { lineToTex } from './line-to-tex.ts';
+export type { TexLine } from './line-to-tex.ts';
