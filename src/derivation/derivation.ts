@@ -1,0 +1,40 @@
+import type { Symbol } from '../equation/index.ts';
+import type { Step } from './steps.ts';
+
+/** A run of steps under one heading of the sheet; `case` where it is worked for one case. */
+export interface Section {
+  readonly kind:
+    | 'given'
+    | 'supports'
+    | 'determinacy'
+    | 'equations'
+    | 'reasonable'
+    | 'internal-forces'
+    | 'combinations'
+    | 'results';
+  readonly case?: { readonly mark: string; readonly title?: string };
+  readonly steps: readonly Step[];
+}
+
+/** What the index and the terminal say of a member in one line. */
+export interface Summary {
+  /** Greatest moment by size and its entry, in the project's unit; signed. */
+  readonly moment: { readonly text: string; readonly si: number; readonly entry: string };
+  readonly shear: { readonly text: string; readonly si: number; readonly entry: string };
+  readonly reaction: { readonly text: string; readonly si: number; readonly entry: string; readonly point: string };
+}
+
+/** The worked steps of a beam as facts: what is printed, in order, with no sentence in it. */
+export interface BeamDerivation {
+  readonly kind: 'beam';
+  readonly mark: string;
+  readonly title?: string;
+  readonly where?: { readonly level?: string; readonly grid?: string; readonly drawing?: string };
+  readonly typical?: { readonly count: number; readonly note?: string };
+  readonly sections: readonly Section[];
+  /** Every symbol that the sheet uses, for the notation list. */
+  readonly symbols: readonly Symbol[];
+  /** Ids of assumptions and references that the member leans on. */
+  readonly uses: readonly string[];
+  readonly summary: Summary;
+}
