@@ -2,7 +2,7 @@ import type { Extreme, Piecewise } from './piecewise.ts';
 
 /** What counting and the rank of the equilibrium system say of a beam. */
 export interface Determinacy {
-  /** Names of the unknowns in the order of the columns: see `unknownsOf`. */
+  /** How many restraint components the supports have; `unknownsOf` names them in order. */
   readonly unknowns: number;
   /** Three, and one a hinge. */
   readonly equations: number;
@@ -14,7 +14,7 @@ export interface Determinacy {
   /** equations − rank: movements that nothing resists. */
   readonly mechanisms: number;
   readonly stable: boolean;
-  /** Ratio of the greatest to the least non-zero singular value of the scaled system. */
+  /** Ratio of the greatest to the least non-zero singular value of the scaled system; 1 where there is none. */
   readonly condition: number;
   /** True where the condition number is so great that small errors of geometry matter (a caution belongs on the sheet). */
   readonly nearlyUnstable: boolean;
@@ -26,8 +26,12 @@ export interface Determinacy {
 
 /** The movement that the supports leave free, named for what it is. */
 export type Instability =
-  | { readonly kind: 'too-few-reactions'; readonly unknowns: number; readonly equations: number }
-  /** All reactions run in one direction; the beam slides across it. */
+  | {
+      readonly kind: 'too-few-reactions';
+      readonly unknowns: number;
+      readonly equations: number;
+    }
+  /** All reactions run in one direction (a unit vector, upward or right); the beam slides across it. */
   | { readonly kind: 'parallel'; readonly direction: readonly [number, number] }
   /** All reactions meet at one place (x, y); the beam turns about it. */
   | { readonly kind: 'concurrent'; readonly x: number; readonly y: number }
@@ -55,16 +59,20 @@ export interface HingeForce {
 
 /** One equilibrium sum worked with the solved forces: how far from zero it is, and the sum of absolute terms to judge it by. */
 export interface Residual {
-  /** `forces x`, `forces y` or `moments about P`. */
+  /**
+   * `forces x`, `forces y` or `moments about P` of the whole beam, `moments about H, right part`
+   * of what is right of a hinge, or `closing axial`, `closing shear`, `closing moment`: what the
+   * diagrams leave beyond the right end.
+   */
   readonly equation: string;
   readonly residual: number;
   readonly scale: number;
 }
 
 /**
- * Everything found for one case or combination. Shear is positive when the left part pushes up
- * on … the part right of the cut is pushed down: V = sum of upward forces left of the cut;
- * moment is positive sagging; axial force is positive in tension.
+ * Everything found for one case or combination. Shear is positive where the part left of a cut
+ * pushes the part right of it up: V = sum of upward forces left of the cut; moment is positive
+ * sagging; axial force is positive in tension.
  */
 export interface BeamResult {
   /** Mark of the case or combination. */
@@ -93,3 +101,7 @@ export interface BeamSolution {
 export type Unsolved =
   | { readonly reason: 'unstable'; readonly determinacy: Determinacy }
   | { readonly reason: 'indeterminate'; readonly determinacy: Determinacy };
+
+/** What solving a beam comes to. */
+export type BeamOutcome =
+  BeamSolution | { readonly kind: 'unsolved'; readonly unsolved: Unsolved };

@@ -43,7 +43,12 @@ export type Load = {
   readonly id: string;
   readonly case: string;
 } & (
-  | { readonly kind: 'point'; readonly x: number; readonly fx: number; readonly fy: number }
+  | {
+      readonly kind: 'point';
+      readonly x: number;
+      readonly fx: number;
+      readonly fy: number;
+    }
   /** A force per length, straight from `from` (x1, y1) to `to` (x2, y2), N/m. */
   | {
       readonly kind: 'distributed';
@@ -55,5 +60,10 @@ export type Load = {
       readonly y2: number;
     }
   /** A couple, counterclockwise positive; `side` says which piece carries it where it stands exactly at a hinge. */
-  | { readonly kind: 'couple'; readonly x: number; readonly m: number; readonly side?: 'left' | 'right' }
+  | {
+      readonly kind: 'couple';
+      readonly x: number;
+      readonly m: number;
+      readonly side?: 'left' | 'right';
+    }
 );

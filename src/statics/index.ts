@@ -1,0 +1,81 @@
+/**
+ * Solves a structure; plain SI numbers, no words, no paper.
+ *
+ * ```
+ * BeamStructure ──tidyStructure──▶ the same, rounding taken out of its geometry
+ *      │ equilibriumSystem     one column a restraint, one row a movement
+ *      ▼
+ * EquilibriumSystem ──determinacy──▶ Determinacy     rank by singular values; the free movement named
+ *      │ solveBeam             factored once, solved for every case
+ *      ▼
+ * components of the reactions
+ *      │ beamResult            the same for whatever method found them
+ *      ▼
+ * BeamResult                   reactions, hinge forces, N V M as exact piecewise polynomials, residuals
+ *      │ superpose, envelope   combinations are sums of results
+ *      ▼
+ * BeamResult, Envelope
+ * ```
+ *
+ * Beside it stands what a hand calculation needs and the solver does not: the terms of any sum
+ * about any point of any part (`termsOfSum`), distributed loads as resultants (`resultantsOf`), and an order in which the
+ * unknowns come out one after another (`solvingOrder`). The residuals are worked from those
+ * terms, so solver and hand calculation check each other.
+ *
+ * Signs: x right, y up, couples and rotations counterclockwise; V is the upward force left of a
+ * cut, M sagging, N tension. What stands exactly at a hinge belongs to the piece on its left, a
+ * couple to the side that it names.
+ *
+ * @module
+ */
+export type { BeamStructure, Load, Restraint, Support } from './structure.ts';
+export { partsOf, wholeOf } from './parts.ts';
+export type { Part } from './parts.ts';
+export { keyOfUnknown, unknownsOf, valueOfUnknown } from './unknowns.ts';
+export type { Unknown } from './unknowns.ts';
+export { determinacy } from './determinacy.ts';
+export type { Determinacy, Instability } from './solution.ts';
+export { solveBeam } from './solve-beam.ts';
+export type {
+  BeamOutcome,
+  BeamResult,
+  BeamSolution,
+  HingeForce,
+  Reaction,
+  Residual,
+  Unsolved,
+} from './solution.ts';
+export { isClosed } from './residuals.ts';
+export { superpose } from './superpose.ts';
+export type { CaseFactor } from './loading.ts';
+export { envelope, envelopeCurves } from './envelope.ts';
+export type {
+  Envelope,
+  EnvelopeExtremes,
+  GoverningExtreme,
+  InternalForceName,
+} from './envelope.ts';
+export { keyStations } from './key-stations.ts';
+export type { BothSides, KeyStation } from './key-stations.ts';
+export { segmentsOf } from './segments.ts';
+export type { Segment, SegmentFunction } from './segments.ts';
+export { termsOfSum } from './equilibrium.ts';
+export type { Sum, SumTerm } from './equilibrium.ts';
+export { intensityAt, resultantsOf } from './resultants.ts';
+export type { DistributedLoad, Resultant } from './resultants.ts';
+export { solvingOrder, sumsOfStep } from './solving-order.ts';
+export type { SolvingOrder, SolvingStep } from './solving-order.ts';
+export type { WorkedSum } from './worked-sum.ts';
+export { breakpointsOf, jumpsOf, sizeOf, valueAt } from './piecewise.ts';
+export type { Extreme, Jump, Piece, Piecewise, Side } from './piecewise.ts';
+export { combine } from './piecewise/combine.ts';
+export type { PiecewiseTerm } from './piecewise/combine.ts';
+export { areaUnder, differentiate, integrate } from './piecewise/calculus.ts';
+export { zerosOf } from './piecewise/zeros.ts';
+export type { Zero } from './piecewise/zeros.ts';
+export { extremesOf } from './piecewise/extremes.ts';
+export type { Extremes } from './piecewise/extremes.ts';
+export { greatestOf, leastOf } from './piecewise/greatest.ts';
+export { evaluatePolynomial, rootsOf } from './piecewise/polynomial.ts';
+export type { Polynomial } from './piecewise/polynomial.ts';
+export { stationTolerance, tieTolerance } from './tolerances.ts';
