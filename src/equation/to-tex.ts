@@ -1,3 +1,4 @@
+import { exponentText } from './exponent-text.ts';
 import type {
   Call,
   Expression,
@@ -87,16 +88,6 @@ function writePower({ base, exponent }: Power): string {
   const written =
     isLooser(base, 'atom') || base.kind === 'call' ? parenthesised(base) : toTex(base);
   return `${written}^{${exponentText(exponent)}}`;
-}
-
-/** An exponent as people write it: 2, 1/2, 3/2, 1/3; else its decimals. */
-export function exponentText(exponent: number): string {
-  const under = [1, 2, 3, 4].find(
-    (n) => Math.abs(exponent * n - Math.round(exponent * n)) < 1e-12,
-  );
-  if (under === undefined) return String(exponent);
-  const over = String(Math.round(exponent * under));
-  return under === 1 ? over : `${over}/${under}`;
 }
 
 function writeCall({ of, argument }: Call): string {

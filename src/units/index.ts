@@ -31,6 +31,7 @@ export {
   sameUnit,
   unitOf,
 } from './unit-algebra.ts';
+export { superscript } from './superscript.ts';
 export { unitText } from './unit-text.ts';
 export { displayUnit } from './display-unit.ts';
 export type { Display } from './display-unit.ts';
