@@ -67,7 +67,7 @@ export function rootsOf(
   floor: number,
 ): readonly number[] {
   const curve = withoutFaintTerms(polynomial, length, floor);
-  if (curve.length === 1) return [];
+  if (curve.length <= 1) return [];
   const slope = derivative(curve);
   const slopeFloor = 1e-14 * sizeOfPolynomial(slope, length);
   const fences = [0, ...rootsOf(slope, length, slopeFloor), length];
