@@ -35,8 +35,7 @@ export function readLook(node: KatexNode): ReadLook {
     colour: style.color,
     align: said.align,
     before: said.before + ems(style.marginLeft) + ems(style.paddingLeft),
-    // KaTeX's italic correction becomes a right margin, only where it is positive.
-    after: said.after + ems(style.marginRight) + Math.max(0, node.italic ?? 0),
+    after: said.after + ems(style.marginRight) + italicCorrection(node),
     drop: isPositioned ? ems(style.top) : 0,
     shift: isPositioned ? ems(style.left) : 0,
     advance: advanceOf(classes, style.width, said.advance),
@@ -45,6 +44,14 @@ export function readLook(node: KatexNode): ReadLook {
     role: said.role,
   };
   return { look, kind: said.kind };
+}
+
+/**
+ * KaTeX's italic correction becomes room after a symbol, only where it is positive. A stack may
+ * carry one too (\oiint); that is a note for KaTeX's own subscripts and takes no room.
+ */
+function italicCorrection({ text, italic = 0 }: KatexNode): number {
+  return text === undefined ? 0 : Math.max(0, italic);
 }
 
 interface Gathered {

@@ -3,7 +3,7 @@ import { readColour } from '../colours.ts';
 import type { NodeSetter } from '../node-setter.ts';
 import { rectangle } from './rectangle.ts';
 
-/** A box as wide as its line, its border inside its outer edge. */
+/** A box as wide as its line, its border inside its outer edge, its foot on the baseline. */
 export const setFrame: NodeSetter<'frame'> = (node, own) => {
   const { scale, colour } = own;
   const border = node.border === undefined ? colour : readColour(node.border);
@@ -15,16 +15,18 @@ export const setFrame: NodeSetter<'frame'> = (node, own) => {
     fills: true,
     place: (pen, x, y, width) => {
       if (colour === undefined) return;
+      if (node.sides === 'top-right') {
+        if (border === undefined) return;
+        pen.shape(corner(x, y, { width, tall, thickness }), { fill: border });
+        return;
+      }
       const half = thickness / 2;
-      const top = y - tall + half;
-      const path: readonly PathStep[] =
-        node.sides === 'all'
-          ? rectangle(x + half, top, width - thickness, tall - thickness)
-          : [
-              ['M', x, top],
-              ['L', x + width - half, top],
-              ['L', x + width - half, y],
-            ];
+      const path = rectangle(
+        x + half,
+        y - tall + half,
+        width - thickness,
+        tall - thickness,
+      );
       pen.shape(path, {
         ...(fill === undefined ? {} : { fill }),
         ...(thickness > 0 && border !== undefined
@@ -34,3 +36,28 @@ export const setFrame: NodeSetter<'frame'> = (node, own) => {
     },
   };
 };
+
+interface Edge {
+  readonly width: number;
+  readonly tall: number;
+  readonly thickness: number;
+}
+
+/** The upper and the right side of a box as one outline. */
+function corner(
+  x: number,
+  y: number,
+  { width, tall, thickness }: Edge,
+): readonly PathStep[] {
+  const right = x + width;
+  const top = y - tall;
+  return [
+    ['M', x, top],
+    ['L', right, top],
+    ['L', right, y],
+    ['L', right - thickness, y],
+    ['L', right - thickness, top + thickness],
+    ['L', x, top + thickness],
+    ['Z'],
+  ];
+}
