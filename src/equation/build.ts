@@ -1,5 +1,6 @@
 import {
   pureUnit,
+  quantity,
   type GivenQuantity,
   type Print,
   type Quantity,
@@ -25,13 +26,13 @@ export interface Term {
 }
 
 /** A computed figure: carried exactly, printed rounded in the unit. */
-export function figure(quantity: Quantity, unit: Unit, print: Print): Figure {
-  return { kind: 'figure', quantity, unit, print };
+export function figure(of: Quantity, unit: Unit, print: Print): Figure {
+  return { kind: 'figure', quantity: of, unit, print };
 }
 
 /** A figure that prints as it was given. */
-export function given(quantity: GivenQuantity): Figure {
-  const { si, dimension, text, unit, compound } = quantity;
+export function given(of: GivenQuantity): Figure {
+  const { si, dimension, text, unit, compound } = of;
   return figure({ si, dimension }, unit, { kind: 'given', text, compound });
 }
 
@@ -42,8 +43,7 @@ export function number(value: number): Figure {
 
 /** So many of a unit, exactly: prints with all of the number's own digits and is never rounded. */
 export function exactly(count: number, unit: Unit): Figure {
-  const quantity = { si: count * unit.inSi, dimension: unit.dimension };
-  return figure(quantity, unit, {
+  return figure(quantity(count, unit), unit, {
     kind: 'given',
     text: String(count),
     compound: false,
@@ -111,12 +111,12 @@ function opposite(sign: 1 | -1): 1 | -1 {
 }
 
 function oppositeFigure(of: Figure): Figure {
-  const quantity = { ...of.quantity, si: of.quantity.si === 0 ? 0 : -of.quantity.si };
-  if (of.print.kind !== 'given' || quantity.si === 0) return { ...of, quantity };
+  const turned = { ...of.quantity, si: of.quantity.si === 0 ? 0 : -of.quantity.si };
+  if (of.print.kind !== 'given' || turned.si === 0) return { ...of, quantity: turned };
   const text = /^[-−]/.test(of.print.text)
     ? of.print.text.slice(1)
     : `−${of.print.text}`;
-  return { ...of, quantity, print: { ...of.print, text } };
+  return { ...of, quantity: turned, print: { ...of.print, text } };
 }
 
 /** A product, factors in print order; products among them are opened, one factor alone is itself. */

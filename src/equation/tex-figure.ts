@@ -42,7 +42,7 @@ function isDegrees(unit: Unit): boolean {
 function factorToTex(
   { symbol, power }: UnitFactor,
   cancelled: readonly string[],
-): string {
+): readonly string[] {
   const size = Math.abs(power);
   const struck = Math.min(size, cancelled.filter((c) => c === symbol).length);
   const stays = size - struck;

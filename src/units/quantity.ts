@@ -17,9 +17,16 @@ export interface GivenQuantity extends Quantity {
   readonly compound: boolean;
 }
 
-/** So many of a unit. */
+/**
+ * So many of a unit. The product is settled to 15 digits, so that 12 ft, 144 in and 3.6576 m are one number
+ * and not three neighbours.
+ */
 export function quantity(count: number, unit: Unit): Quantity {
-  return { si: count * unit.inSi, dimension: unit.dimension };
+  return { si: settled(count * unit.inSi), dimension: unit.dimension };
+}
+
+function settled(value: number): number {
+  return Number(value.toPrecision(15));
 }
 
 /** How many of a unit a quantity is worth; the dimensions are the caller's to match. */

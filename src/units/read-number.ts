@@ -19,7 +19,7 @@ export interface ReadNumber {
 const narrow = '\\u2009\\u202f';
 const mixed = /^(?:(\d+)[ \u2009\u202f-])?(\d+)\/(\d+)(?![\d.,])/;
 const plain = new RegExp(
-  `^(\\d{1,3}(?:,\\d{3})+(?!\\d)|\\d{1,3}(?:[${narrow}]\\d{3})+(?!\\d)|\\d+)?(\\.\\d*)?`,
+  `^([1-9]\\d{0,2}(?:,\\d{3})+(?!\\d)|[1-9]\\d{0,2}(?:[${narrow}]\\d{3})+(?!\\d)|\\d+)?(\\.\\d*)?`,
 );
 const exponentE = /^[eE]([+\-−]?\d+)/;
 const exponentTen =

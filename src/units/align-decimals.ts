@@ -1,0 +1,41 @@
+import { formatNumber } from './format-number.ts';
+import { groupingFor } from './format-quantity.ts';
+import type { PrintedFigure } from './print.ts';
+import { countIn, type Quantity } from './quantity.ts';
+import { toDecimal } from './round-decimal.ts';
+import type { Unit } from './unit.ts';
+
+/** Values smaller than this part of the greatest do not ask for decimals of their own. */
+const negligible = 1e-3;
+
+/** A small value shows at least so many figures, however great the others are. */
+const fewest = 2;
+
+/**
+ * A table column in one unit, printed with one number of decimals: as many as show the greatest value to
+ * `figures` significant figures, more where a value that matters would keep fewer than two.
+ */
+export function alignDecimals(
+  column: readonly Quantity[],
+  unit: Unit,
+  figures: number,
+): readonly PrintedFigure[] {
+  const counts = column.map((of) => countIn(of, unit));
+  const decimals = sharedDecimals(counts, figures);
+  return counts.map((count) =>
+    formatNumber(count, { kind: 'decimals', count: decimals }, groupingFor(unit)),
+  );
+}
+
+function sharedDecimals(counts: readonly number[], figures: number): number {
+  const sizes = counts.map(Math.abs).filter((size) => size > 0);
+  if (sizes.length === 0) return 0;
+  const greatest = Math.max(...sizes);
+  const least = Math.min(...sizes.filter((size) => size >= negligible * greatest));
+  const wanted = (size: number, shown: number): number => shown - toDecimal(size).point;
+  return Math.max(
+    0,
+    wanted(greatest, figures),
+    wanted(least, Math.min(figures, fewest)),
+  );
+}
