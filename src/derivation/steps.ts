@@ -149,7 +149,16 @@ export type EquationStep =
       readonly size: Statement;
       readonly place: Statement;
     }
-  | { readonly kind: 'components'; readonly symbol: Symbol; readonly angle: Expression; readonly statement: Statement }
+  | {
+      readonly kind: 'components';
+      readonly symbol: Symbol;
+      /** Where it points, from +x, and the acute angle to the axis that the sizes are worked with. */
+      readonly direction: Expression;
+      readonly angle: Expression;
+      readonly x: Sense;
+      readonly y: Sense;
+      readonly statement: Statement;
+    }
   | { readonly kind: 'take-apart'; readonly pieces: readonly string[]; readonly hinges: readonly string[] }
   | {
       readonly kind: 'sum';
@@ -195,6 +204,7 @@ export interface CheckFact {
     | 'forces-y'
     | 'forces-x'
     | 'diagram-closes'
+    | 'cut-from-right'
     | 'hinge-moment'
     | 'symmetry'
     | 'opposite-distances'

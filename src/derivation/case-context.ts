@@ -1,0 +1,97 @@
+import type { BeamDefinition, BeamLoad, Conventions } from '../project/index.ts';
+import {
+  keyOfUnknown,
+  resultantsOf,
+  type BeamResult,
+  type BeamStructure,
+  type Load,
+  type Resultant,
+  type SumTerm,
+  type Unknown,
+} from '../statics/index.ts';
+import type { Printing } from './printing.ts';
+import type { MemberSymbols } from './symbols.ts';
+
+/** What every narrator of one member needs: the definition, the structure, the symbols, how to print. */
+export interface MemberContext {
+  readonly definition: BeamDefinition;
+  readonly structure: BeamStructure;
+  readonly symbols: MemberSymbols;
+  readonly printing: Printing;
+  readonly conventions: Conventions;
+  /** The load of the file behind a load of the structure; absent for carried reactions. */
+  readonly defined: ReadonlyMap<string, BeamLoad>;
+}
+
+/** What the narrators of one case need on top. */
+export interface CaseContext extends MemberContext {
+  readonly mark: string;
+  readonly result: BeamResult;
+  /** Letter of a shape among those that a distributed load is cut into on this sheet; none where there is one. */
+  readonly shareOf: (id: string, resultant: Resultant) => string;
+}
+
+/** The name of the named point at a station; the station's own text is the caller's to print where there is none. */
+export function pointAt(structure: BeamStructure, x: number): string | undefined {
+  const first = structure.points[0]?.x ?? 0;
+  const last = structure.points.at(-1)?.x ?? 0;
+  const margin = 1e-9 * (last - first);
+  return structure.points.find((point) => Math.abs(point.x - x) <= margin)?.name;
+}
+
+/** A load of the structure by its id. */
+export function loadOf(structure: BeamStructure, id: string): Load {
+  const found = structure.loads.find((load) => load.id === id);
+  if (found === undefined) throw new RangeError(`no load ${id}`);
+  return found;
+}
+
+/** The loads of one case, in the order of the structure. */
+export function loadsOfCase(structure: BeamStructure, mark: string): readonly Load[] {
+  return structure.loads.filter((load) => load.case === mark);
+}
+
+/**
+ * Letters for the shapes into which the sums of a sheet cut distributed loads: a load that stays
+ * one shape has none, others take a, b, c in the order in which the sums bring them up.
+ */
+export function nameShares(
+  structure: BeamStructure,
+  terms: readonly SumTerm[],
+): (id: string, resultant: Resultant) => string {
+  const seen = new Map<string, string[]>();
+  const note = (id: string, resultant: Resultant): void => {
+    const keys = seen.get(id) ?? [];
+    const key = keyOfShape(resultant);
+    if (!keys.includes(key)) seen.set(id, [...keys, key]);
+  };
+  for (const load of structure.loads) {
+    if (load.kind === 'distributed' && terms.length === 0) {
+      for (const shape of resultantsOf(load)) note(load.id, shape);
+    }
+  }
+  for (const term of terms) {
+    if (term.source.kind === 'load' && term.resultant !== undefined) {
+      note(term.source.id, term.resultant);
+    }
+  }
+  return (id, resultant) => {
+    const keys = seen.get(id) ?? [];
+    if (keys.length <= 1) return '';
+    const index = Math.max(0, keys.indexOf(keyOfShape(resultant)));
+    return 'abcdefghijklmnopqrstuvwxyz'[index % 26] ?? '';
+  };
+}
+
+/** One text for one shape, for telling shapes apart. */
+export function keyOfShape({ shape, from, to, start, end }: Resultant): string {
+  return [shape, ...[from, to, start, end].map((n) => n.toPrecision(9))].join(' ');
+}
+
+/** The unknowns found so far, by key, with their values in SI. */
+export type KnownValues = ReadonlyMap<string, number>;
+
+/** What is known of an unknown, if anything yet. */
+export function knownValue(known: KnownValues, unknown: Unknown): number | undefined {
+  return known.get(keyOfUnknown(unknown));
+}

@@ -1,0 +1,194 @@
+import { collectSymbols, withEnoughFigures, type Statement, type Symbol } from '../equation/index.ts';
+import type { BeamDefinition, CarriedReaction, LoadCase, Project } from '../project/index.ts';
+import type { Combination } from '../standards/index.ts';
+import type { BeamResult, BeamSolution, BeamStructure } from '../statics/index.ts';
+import { loadsOfCase, nameShares, type CaseContext, type MemberContext } from './case-context.ts';
+import type { BeamDerivation, Section, Summary } from './derivation.ts';
+import { mapStatements, statementsOf } from './map-statements.ts';
+import { narrateCautions } from './narrators/narrate-cautions.ts';
+import { narrateCombinations, type Entry } from './narrators/narrate-combinations.ts';
+import { narrateEquations } from './narrators/narrate-equations.ts';
+import { narrateGiven } from './narrators/narrate-given.ts';
+import { narrateInternal } from './narrators/narrate-internal.ts';
+import { narrateResults } from './narrators/narrate-results.ts';
+import { narrateDeterminacy, narrateSupports } from './narrators/narrate-statics.ts';
+import { diagramsFigure, envelopeFigure } from './pictures/diagram-figures.ts';
+import { asLoadedFigure, freeBodyFigure, piecesFigure } from './pictures/member-figures.ts';
+import { runChecks } from './sense-checks/run-checks.ts';
+import type { CautionStep, ResultStep, Step } from './steps.ts';
+import { summarise } from './summarise.ts';
+import { symbolsOf } from './symbols.ts';
+
+/** A solved beam with everything that its sheets speak of. */
+export interface BeamWork {
+  readonly definition: BeamDefinition;
+  readonly structure: BeamStructure;
+  /** Carried reactions by the id of the load that each became. */
+  readonly carried: ReadonlyMap<string, CarriedReaction>;
+  readonly solution: BeamSolution;
+  /** Combinations and their results, in one order. */
+  readonly combinations: readonly Combination[];
+  readonly combined: readonly BeamResult[];
+  readonly handedOn: ResultStep['handedOn'];
+  /** Cautions that only the project as a whole can know. */
+  readonly cautions: readonly CautionStep[];
+}
+
+/** The derivation, or the check that stopped it. */
+export type DeriveOutcome =
+  | { readonly derivation: BeamDerivation }
+  | { readonly failed: { readonly case: string; readonly findings: readonly string[] } };
+
+/**
+ * Narrates a solved beam: facts in the order of the sheet. Every check is worked on the numbers;
+ * one that does not hold stops the sheet, and no result is given.
+ */
+export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
+  const context = memberContext(project, work);
+  const cases = work.solution.results.map((result): CaseContext => ({
+    ...context,
+    mark: result.mark,
+    result,
+    shareOf: nameShares(work.structure, []),
+  }));
+  const worked = cases.filter(({ mark }) => loadsOfCase(work.structure, mark).length > 0);
+  for (const one of worked) {
+    const findings = runChecks(one).flatMap(({ holds, finding }) => (holds ? [] : [finding]));
+    if (findings.length > 0) return { failed: { case: one.mark, findings } };
+  }
+  const sections = [
+    ...opening(project, work, context),
+    ...cases.flatMap((one) => caseSections(project, one)),
+    ...closing(work, context),
+  ].map((section) => enoughFigures(section));
+  return { derivation: bind(work, sections, summarise(context, judgedOf(work))) };
+}
+
+function memberContext(project: Project, { definition, structure }: BeamWork): MemberContext {
+  return {
+    definition,
+    structure,
+    symbols: symbolsOf(structure),
+    printing: { system: project.definition.units, figures: project.definition.figures.value },
+    conventions: project.definition.conventions,
+    defined: new Map(definition.loads.map((load) => [load.id, load])),
+  };
+}
+
+/** Items 1 to 3. */
+function opening(project: Project, work: BeamWork, context: MemberContext): readonly Section[] {
+  const results = judgedOf(work).map(({ result }) => result);
+  const cautions = [...narrateCautions(context, work.solution.determinacy, results), ...work.cautions];
+  return [
+    {
+      kind: 'given',
+      steps: [
+        ...narrateGiven(context, project.loads.cases, work.carried),
+        { kind: 'figure', shows: 'as-loaded', figure: asLoadedFigure(context) },
+        ...cautions,
+      ],
+    },
+    {
+      kind: 'supports',
+      steps: [...narrateSupports(context), { kind: 'figure', shows: 'free-body', figure: freeBodyFigure(context) }],
+    },
+    {
+      kind: 'determinacy',
+      steps: [
+        ...narrateDeterminacy(context, work.solution.determinacy),
+        ...(work.structure.hinges.length === 0
+          ? []
+          : [{ kind: 'figure', shows: 'pieces', figure: piecesFigure(context) } as const]),
+      ],
+    },
+  ];
+}
+
+/** Items 4 to 6 of one case. */
+function caseSections(project: Project, context: CaseContext): readonly Section[] {
+  const of: LoadCase | undefined = project.loads.cases.find(({ mark }) => mark === context.mark);
+  const head = { mark: context.mark, ...(of?.title === undefined ? {} : { title: of.title }) };
+  if (loadsOfCase(context.structure, context.mark).length === 0) {
+    return [{ kind: 'equations', case: head, steps: [{ kind: 'no-loads', case: context.mark }] }];
+  }
+  const checks = runChecks(context).map(({ fact }) => fact);
+  return [
+    { kind: 'equations', case: head, steps: narrateEquations(context) },
+    { kind: 'reasonable', case: head, steps: [...checks, { kind: 'agreement', count: checks.length }] },
+    {
+      kind: 'internal-forces',
+      case: head,
+      steps: [
+        ...narrateInternal(context),
+        { kind: 'figure', shows: 'diagrams', case: context.mark, figure: diagramsFigure(context, context.result) },
+      ],
+    },
+  ];
+}
+
+/** The entries that the member is judged on: combinations where there are any, else cases. */
+function judgedOf({ combinations, combined, solution }: BeamWork): readonly Entry[] {
+  if (combined.length === 0) return solution.results.map((result) => ({ result }));
+  return combined.flatMap((result, index) => {
+    const combination = combinations[index];
+    return combination === undefined ? [] : [{ result, combination }];
+  });
+}
+
+/** Items 8 and 10. */
+function closing(work: BeamWork, context: MemberContext): readonly Section[] {
+  const judged = judgedOf(work);
+  const cases = work.solution.results;
+  const isCombined = work.combined.length > 0;
+  const groups = isCombined
+    ? (['strength', 'service'] as const).map((scope) => ({
+        for: scope,
+        entries: judged.filter(({ combination }) => combination?.for === scope),
+      }))
+    : [{ for: 'cases' as const, entries: cases.length > 1 ? judged : [] }];
+  const steps: readonly Step[] = [
+    ...(isCombined && cases.length > 1
+      ? narrateCombinations(context, cases, [{ for: 'cases', entries: cases.map((result) => ({ result })) }]).filter(
+          ({ kind }) => kind === 'entries',
+        )
+      : []),
+    ...narrateCombinations(context, cases, groups),
+    ...(judged.length > 1
+      ? [{ kind: 'figure', shows: 'envelope', figure: envelopeFigure(context, judged.map(({ result }) => result)) } as const]
+      : []),
+  ];
+  return [
+    ...(steps.length === 0 ? [] : [{ kind: 'combinations' as const, steps }]),
+    { kind: 'results', steps: [narrateResults(context, judged, work.handedOn)] },
+  ];
+}
+
+function enoughFigures(section: Section): Section {
+  return {
+    ...section,
+    steps: section.steps.map((step) => mapStatements(step, (statement) => withEnoughFigures(statement))),
+  };
+}
+
+function bind(
+  { definition }: BeamWork,
+  sections: readonly Section[],
+  summary: Summary,
+): BeamDerivation {
+  const statements = sections.flatMap(({ steps }) => steps.flatMap(statementsOf));
+  return {
+    kind: 'beam',
+    mark: definition.mark,
+    ...(definition.title === undefined ? {} : { title: definition.title }),
+    ...(definition.where === undefined ? {} : { where: definition.where }),
+    ...(definition.typical === undefined ? {} : { typical: definition.typical }),
+    sections,
+    symbols: symbolsIn(statements),
+    uses: [...new Set([...definition.uses, ...definition.loads.flatMap(({ uses }) => uses), ...definition.carried.flatMap(({ uses }) => uses)])],
+    summary,
+  };
+}
+
+function symbolsIn(statements: readonly Statement[]): readonly Symbol[] {
+  return collectSymbols(statements);
+}

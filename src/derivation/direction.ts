@@ -1,0 +1,26 @@
+import type { Figure } from '../equation/index.ts';
+import { tidy, type Printing } from './printing.ts';
+
+/** A unit vector's direction in degrees from +x, counterclockwise, 0 to 360. */
+export function degreesOf([dx, dy]: readonly [number, number]): number {
+  const degrees = (Math.atan2(dy, dx) * 180) / Math.PI;
+  const full = degrees < 0 ? degrees + 360 : degrees;
+  const whole = Math.round(full);
+  return Math.abs(full - whole) < 1e-9 ? whole % 360 : full;
+}
+
+/** A unit vector's direction as a figure in degrees. */
+export function asDirection(
+  printing: Printing,
+  direction: readonly [number, number],
+): Figure {
+  return tidy(printing, 'direction', (degreesOf(direction) * Math.PI) / 180);
+}
+
+/** The acute angle between a direction and the x axis, 0 to 90 degrees. */
+export function acuteAngle(
+  printing: Printing,
+  [dx, dy]: readonly [number, number],
+): Figure {
+  return asDirection(printing, [Math.abs(dx), Math.abs(dy)]);
+}

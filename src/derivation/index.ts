@@ -1,0 +1,52 @@
+/**
+ * Narrates a solution, step by step.
+ *
+ * ```
+ * BeamWork ──symbolsOf──▶ letters for every unknown and load
+ *     │ runChecks          on the numbers of every case; one that is false stops the sheet
+ *     ▼
+ * narrators                one a kind of step: given, supports, determinacy, equations (loads prepared,
+ *     │                    sums in solving order), reasonableness, internal forces, combinations, results
+ *     ▼
+ * Section[] of Step        facts with equations as trees; not a sentence in them
+ *     │ withEnoughFigures  every printed equality worked again from its printed figures
+ *     ▼
+ * BeamDerivation
+ * ```
+ *
+ * A narrator decides what is said and in which order, a template how it is worded. The solver's
+ * numbers and the equations narrated here meet only in the values of the unknowns; the checks then
+ * work the same structure by other sums.
+ *
+ * @module
+ */
+export { deriveBeam } from './derive.ts';
+export type { BeamWork, DeriveOutcome } from './derive.ts';
+export type { BeamDerivation, Section, Summary } from './derivation.ts';
+export type {
+  CautionStep,
+  CheckFact,
+  CombinationStep,
+  EquationStep,
+  EntryRow,
+  ExtremeRow,
+  FigureStep,
+  Found,
+  GivenStep,
+  InternalStep,
+  LoadRow,
+  OriginFact,
+  Place,
+  ReasonStep,
+  ResultLine,
+  ResultStep,
+  SegmentFact,
+  Sense,
+  StaticsStep,
+  Step,
+  SupportRow,
+  UnknownRow,
+} from './steps.ts';
+export { runChecks } from './sense-checks/run-checks.ts';
+export type { CheckOutcome } from './sense-checks/check-outcome.ts';
+export { componentsOf } from './narrators/narrate-combinations.ts';
