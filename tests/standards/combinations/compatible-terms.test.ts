@@ -7,7 +7,7 @@ import {
 } from '../../../src/standards/combinations/compatible-terms.ts';
 
 const terms = (marks: string): { case: string; factor: number }[] =>
-  [...marks].map((mark) => ({ case: mark, factor: 1 }));
+  marks.split('').map((mark) => ({ case: mark, factor: 1 }));
 const listed = (marks: string, excludes: Excludes): string[] =>
   [...compatibleTerms(terms(marks), excludes)].map((choice) =>
     choice.map((term) => term.case).join(''),
@@ -36,8 +36,11 @@ describe('compatibleTerms', () => {
 
   test('lists every largest choice once and no other', () => {
     const marks = 'ABCDEF';
-    const pairs = [...marks].flatMap((a, i) =>
-      [...marks.slice(i + 1)].map((b) => a + b),
+    const pairs = marks.split('').flatMap((a, i) =>
+      marks
+        .split('')
+        .slice(i + 1)
+        .map((b) => a + b),
     );
     fc.assert(
       fc.property(fc.subarray(pairs), (chosen) => {
@@ -52,15 +55,17 @@ describe('compatibleTerms', () => {
 
 // All 2^n choices tried one by one: slow, and plainly right.
 function largestByTrial(marks: string, excludes: Excludes): string[] {
-  const all = [...marks].reduce<string[]>(
-    (sofar, mark) => [...sofar, ...sofar.map((choice) => choice + mark)],
-    [''],
-  );
+  const all = marks
+    .split('')
+    .reduce<string[]>(
+      (sofar, mark) => [...sofar, ...sofar.map((choice) => choice + mark)],
+      [''],
+    );
   const fit = (choice: string): boolean =>
-    [...choice].every((a) => [...choice].every((b) => !excludes(a, b)));
+    choice.split('').every((a) => choice.split('').every((b) => !excludes(a, b)));
   const fitting = all.filter((choice) => fit(choice));
   const contains = (big: string, small: string): boolean =>
-    big !== small && [...small].every((mark) => big.includes(mark));
+    big !== small && small.split('').every((mark) => big.includes(mark));
   return fitting.filter((choice) => !fitting.some((other) => contains(other, choice)));
 }
 

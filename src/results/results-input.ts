@@ -1,0 +1,52 @@
+import type { BeamResult, Determinacy } from '../statics/index.ts';
+import type { MemberError } from './results.ts';
+
+/** What a package's results are collected from: identity and solutions, in SI. */
+export interface ResultsInput {
+  readonly project: {
+    readonly number?: string;
+    readonly title: string;
+    readonly revision?: string;
+    readonly units: 'us' | 'si';
+  };
+  /** In sheet order. */
+  readonly members: readonly MemberInput[];
+  /** How many equal stretches stations divide a member into; absent for no stations. */
+  readonly stations?: number;
+}
+
+/** A member with its outcome. */
+export type MemberInput = SolvedBeamInput | UnsolvedMemberInput;
+
+interface IdentityInput {
+  readonly mark: string;
+  readonly title?: string;
+  /** First sheet of the member in the package, where there is one. */
+  readonly sheet?: number;
+}
+
+/** A beam that was solved and whose checks all held. */
+export interface SolvedBeamInput extends IdentityInput {
+  readonly outcome: 'solved';
+  readonly kind: 'beam';
+  readonly determinacy: Determinacy;
+  /** Cases first, then combinations, as the sheet lists them. */
+  readonly entries: readonly EntryInput[];
+}
+
+/** A result and what it stands for: a case, a combination, or both where they share a mark. */
+export interface EntryInput {
+  readonly result: BeamResult;
+  readonly uses: readonly EntryUse[];
+}
+
+/** A load case, or a combination for strength or for service. */
+export type EntryUse = 'case' | 'strength' | 'service';
+
+/** A member without results, and why. */
+export interface UnsolvedMemberInput extends IdentityInput {
+  readonly outcome: 'unsolved';
+  readonly kind: string;
+  readonly determinacy?: Determinacy;
+  readonly error: MemberError;
+}
