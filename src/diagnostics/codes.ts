@@ -1,12 +1,35 @@
 import type { CodeEntry } from './code-entry.ts';
+import { beamCodes, type BeamCode } from './codes/beam.ts';
+import { carriedCodes, type CarriedCode } from './codes/carried.ts';
+import { folderCodes, type FolderCode } from './codes/folder.ts';
+import { formCodes, type FormCode } from './codes/form.ts';
 import { programCodes, type ProgramCode } from './codes/program.ts';
+import { projectCodes, type ProjectCode } from './codes/project.ts';
+import { remarkCodes, type RemarkCode } from './codes/remarks.ts';
 import { staticsCodes, type StaticsCode } from './codes/statics.ts';
+import { yamlCodes, type YamlCode } from './codes/yaml.ts';
 
 /** The name of a diagnostic: kebab-case words, stable from version to version. */
-export type Code = StaticsCode | ProgramCode;
+export type Code =
+  | FolderCode
+  | YamlCode
+  | FormCode
+  | ProjectCode
+  | BeamCode
+  | CarriedCode
+  | StaticsCode
+  | RemarkCode
+  | ProgramCode;
 
-/** Every code that the program can report, by its name; grouped by the room that reports it. */
+/** Every code that the program can report, by its name; grouped by what the mistake is about. */
 export const codes: Readonly<Record<Code, CodeEntry>> = {
+  ...folderCodes,
+  ...yamlCodes,
+  ...formCodes,
+  ...projectCodes,
+  ...beamCodes,
+  ...carriedCodes,
   ...staticsCodes,
+  ...remarkCodes,
   ...programCodes,
 };

@@ -83,8 +83,16 @@ export interface ProjectDefinition {
   readonly stage?: string;
   readonly logo?: string;
   readonly status: Stated<Status>;
-  readonly supersedes?: { readonly number?: string; readonly revision?: string; readonly bag?: string };
-  readonly people: { readonly prepared?: Person; readonly checked?: Person; readonly approved?: Person };
+  readonly supersedes?: {
+    readonly number?: string;
+    readonly revision?: string;
+    readonly bag?: string;
+  };
+  readonly people: {
+    readonly prepared?: Person;
+    readonly checked?: Person;
+    readonly approved?: Person;
+  };
   readonly revisions: readonly Revision[];
   readonly units: 'us' | 'si';
   readonly lengths: Stated<'decimal' | 'feet-inches'>;
@@ -93,6 +101,8 @@ export interface ProjectDefinition {
   readonly conventions: Conventions;
   readonly standards: readonly string[];
   readonly deflectionLimits: readonly DeflectionLimit[];
+  /** `plain`: limits take cantilevers and overhangs with their own length; absent: with twice their length. */
+  readonly cantilevers?: 'doubled' | 'plain';
   readonly designLoads: readonly DesignLoad[];
   readonly assumptions: readonly Assumption[];
   readonly references: readonly Reference[];
@@ -106,8 +116,17 @@ export interface ProjectDefinition {
 
 /** What a load case is, which decides how combinations take it. */
 export type CaseKind =
-  | 'dead' | 'live' | 'roof-live' | 'snow' | 'rain' | 'wind' | 'seismic'
-  | 'earth' | 'fluid' | 'temperature' | 'settlement';
+  | 'dead'
+  | 'live'
+  | 'roof-live'
+  | 'snow'
+  | 'rain'
+  | 'wind'
+  | 'seismic'
+  | 'earth'
+  | 'fluid'
+  | 'temperature'
+  | 'settlement';
 
 /** A load case of the project. */
 export interface LoadCase {
@@ -274,7 +293,11 @@ export type LoadOrigin =
       readonly pressure: GivenQuantity;
       readonly widths: readonly [GivenQuantity, GivenQuantity];
     }
-  | { readonly kind: 'self-weight'; readonly weight: GivenQuantity; readonly how: 'section-weight' | 'area-times-density' };
+  | {
+      readonly kind: 'self-weight';
+      readonly weight: GivenQuantity;
+      readonly how: 'section-weight' | 'area-times-density';
+    };
 
 /** A reaction of another member, carried at one or several places. Resolved case by case by the load path. */
 export interface CarriedReaction {
@@ -298,20 +321,34 @@ export interface BeamDefinition {
   readonly mark: string;
   readonly markSpan: Span;
   readonly title?: string;
-  readonly where?: { readonly level?: string; readonly grid?: string; readonly drawing?: string };
+  readonly where?: {
+    readonly level?: string;
+    readonly grid?: string;
+    readonly drawing?: string;
+  };
   readonly typical?: { readonly count: number; readonly note?: string };
   readonly points: readonly BeamPoint[];
   readonly supports: readonly BeamSupport[];
   readonly supportsSpan: Span;
-  readonly hinges: readonly { readonly point: string; readonly x: number; readonly span: Span }[];
+  readonly hinges: readonly {
+    readonly point: string;
+    readonly x: number;
+    readonly span: Span;
+  }[];
   readonly loads: readonly BeamLoad[];
   readonly carried: readonly CarriedReaction[];
   /** The case of the self-weight, where it is asked for. */
   readonly selfWeight?: string;
   /** One entry a stretch; a single entry for a prismatic beam, none where nothing is given. */
-  readonly sections: readonly { readonly from: BeamPlace; readonly to: BeamPlace; readonly section: CrossSection }[];
+  readonly sections: readonly {
+    readonly from: BeamPlace;
+    readonly to: BeamPlace;
+    readonly section: CrossSection;
+  }[];
   readonly material?: Material;
   readonly deflectionLimits?: readonly DeflectionLimit[];
+  /** Replaces the project's reading of cantilevers for this member. */
+  readonly cantilevers?: 'doubled' | 'plain';
   readonly bracing?: { readonly top?: string; readonly bottom?: string };
   readonly cautions: readonly string[];
   readonly uses: readonly string[];
@@ -335,7 +372,12 @@ export interface Project {
   readonly loads: LoadsDefinition;
   readonly members: readonly MemberDefinition[];
   /** Members whose own file holds an error: their mark (the file's name where it has none) and title, with the diagnostics in the outcome. */
-  readonly faulty: readonly { readonly mark: string; readonly kind: string; readonly title?: string; readonly file: string }[];
+  readonly faulty: readonly {
+    readonly mark: string;
+    readonly kind: string;
+    readonly title?: string;
+    readonly file: string;
+  }[];
   readonly files: readonly DefinitionFile[];
   /** Templates of the project's own, by file name. */
   readonly templates: Readonly<Record<string, string>>;

@@ -23,7 +23,8 @@ export const staticsCodes: Readonly<Record<StaticsCode, CodeEntry>> = {
     mend: 'Take it out, or work that part by hand and enter its effect as loads.',
   },
   'check-failed': {
-    meaning: 'A check that must hold for every right answer came out false, so no result is given.',
+    meaning:
+      'A check that must hold for every right answer came out false, so no result is given.',
     mend: 'This points at a fault of the program or of hand-changed values; report it with the definition file.',
   },
 };

@@ -1,0 +1,74 @@
+import type { CodeEntry } from '../code-entry.ts';
+
+/** Codes of remarks: things that are legal and seldom meant. They stop nothing. */
+export type RemarkCode =
+  | 'load-zero'
+  | 'load-negative'
+  | 'load-upward'
+  | 'pattern-not-worked'
+  | 'point-unused'
+  | 'case-unused'
+  | 'assumption-unused'
+  | 'reference-unused'
+  | 'picture-unused'
+  | 'carried-with-factor';
+
+/** Their entries. */
+export const remarkCodes: Readonly<Record<RemarkCode, CodeEntry>> = {
+  'load-zero': {
+    meaning: 'A load is 0.',
+    mend: 'Take it out unless it holds a place.',
+    example: {
+      wrong: '- { case: L, point: 0 kip, at: B }',
+      right: '- { case: L, point: 3 kip, at: B }',
+    },
+  },
+  'load-negative': {
+    meaning:
+      'A load is negative, so that it acts against the direction or turn that it names.',
+    mend: 'Name the direction in which it acts.',
+    example: {
+      wrong: '- { case: W, uniform: -0.2 klf }',
+      right: '- { case: W, uniform: 0.2 klf, direction: up }',
+    },
+  },
+  'load-upward': {
+    meaning: 'A load has a part that acts upward.',
+    mend: 'Leave it if that is meant.',
+  },
+  'pattern-not-worked': {
+    meaning:
+      'A case may stand on some spans and not on others, and is worked as it is placed.',
+    mend: 'Work the arrangements as cases of their own, and list them under `alternatives`.',
+    example: {
+      wrong: 'L: { kind: live, pattern: true }',
+      right:
+        'L1: { kind: live, title: live on span 1 }\nL2: { kind: live, title: live on span 2 }',
+    },
+  },
+  'point-unused': {
+    meaning: 'Nothing stands at a point.',
+    mend: 'Leave it if the diagrams should name it.',
+  },
+  'case-unused': {
+    meaning: 'No member carries a load of a case.',
+    mend: 'Leave it if that is meant; its results are 0.',
+  },
+  'assumption-unused': {
+    meaning: 'No member says that it leans on an assumption.',
+    mend: 'Name it with `uses` where it counts.',
+  },
+  'reference-unused': {
+    meaning: 'No member says that it leans on a reference.',
+    mend: 'Name it with `uses` where it counts.',
+  },
+  'picture-unused': {
+    meaning: 'Nothing places a picture of the folder.',
+    mend: 'Take it away, or leave it for later sheets.',
+  },
+  'carried-with-factor': {
+    meaning:
+      'A carried reaction comes from loads that carry a factor, and is carried on with it.',
+    mend: 'See whether the factor holds for this member too.',
+  },
+};

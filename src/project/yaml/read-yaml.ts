@@ -1,0 +1,67 @@
+import { parseDocument, type Document, type YAMLError } from 'yaml';
+import type { Span } from '../../diagnostics/index.ts';
+import type { Reading } from '../reading.ts';
+import { growTree } from './grow-tree.ts';
+import { hashSlipHint } from './slips.ts';
+import { syntaxWords } from './syntax-words.ts';
+import type { Tree } from './tree.ts';
+
+/**
+ * Parses a definition file into a tree; undefined where it cannot be parsed, all faults reported.
+ * YAML 1.2 with the failsafe schema: scalars stay text. Anything the parser itself chokes on
+ * (brackets nested by the thousand) is a fault of the file as well.
+ */
+export function readYaml(reading: Reading): Tree | undefined {
+  const document = parsed(reading);
+  if (document === undefined) return undefined;
+  const faults = [...document.errors, ...document.warnings];
+  for (const fault of faults) reportFault(fault, reading);
+  if (faults.length > 0) return undefined;
+  if (document.contents === null) {
+    reading.report({
+      code: 'yaml-empty',
+      message: 'the file holds no definition',
+      span: { file: reading.file, start: 0, end: 0 },
+      hints: ['write the definition, or take the file away'],
+    });
+    return undefined;
+  }
+  return growTree(document, reading);
+}
+
+function parsed(reading: Reading): Document.Parsed | undefined {
+  try {
+    return parseDocument(reading.text, {
+      schema: 'failsafe',
+      uniqueKeys: false,
+      prettyErrors: false,
+      logLevel: 'silent',
+    });
+  } catch {
+    reading.report({
+      code: 'yaml-too-deep',
+      message: 'the file nests deeper than it can be read',
+      span: { file: reading.file, start: 0, end: Math.min(1, reading.text.length) },
+      hints: ['write lists and maps at most a few levels deep'],
+    });
+    return undefined;
+  }
+}
+
+function reportFault(fault: YAMLError, reading: Reading): void {
+  const span = spanWithin(fault.pos, reading);
+  const words = syntaxWords(fault.code, fault.message);
+  const slip = hashSlipHint(reading.text, span.start);
+  reading.report({
+    code: words.code,
+    message: words.message,
+    span,
+    hints: [...(slip === undefined ? [] : [slip]), ...words.hints],
+  });
+}
+
+function spanWithin(pos: readonly [number, number], reading: Reading): Span {
+  const length = reading.text.length;
+  const start = Math.max(0, Math.min(pos[0], length));
+  return { file: reading.file, start, end: Math.max(start, Math.min(pos[1], length)) };
+}

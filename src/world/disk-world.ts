@@ -1,0 +1,69 @@
+import { mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { failureName, failureWords } from './disk-words.ts';
+import { readOwnFile } from './own-file.ts';
+import type { ReadAnswer, World, WriteAnswer } from './world.ts';
+import { writeSafely } from './write-safely.ts';
+
+/** The world as it is: the machine's disk and the program's own files. Keeps no state. */
+export function diskWorld(): World {
+  return {
+    read,
+    sizeOf,
+    list,
+    write: writeSafely,
+    makeFolder,
+    ownFile: readOwnFile,
+  };
+}
+
+function read(path: string): ReadAnswer {
+  try {
+    return { bytes: new Uint8Array(readFileSync(path)) };
+  } catch (failure) {
+    const name = failureName(failure);
+    if (name === 'ENOENT' || name === 'ENOTDIR') return { missing: true };
+    return { refused: name === 'EISDIR' ? 'it is a folder' : failureWords(failure) };
+  }
+}
+
+function sizeOf(path: string): number | undefined {
+  try {
+    const found = statSync(path);
+    return found.isDirectory() ? undefined : found.size;
+  } catch {
+    return undefined;
+  }
+}
+
+function list(folder: string): readonly string[] | undefined {
+  try {
+    // Links are followed: a linked folder is a folder, a link that leads nowhere is a file.
+    return readdirSync(folder)
+      .map((name) => (isFolder(join(folder, name)) ? `${name}/` : name))
+      .sort(byCodeUnit);
+  } catch {
+    return undefined;
+  }
+}
+
+function isFolder(path: string): boolean {
+  try {
+    return statSync(path).isDirectory();
+  } catch {
+    return false;
+  }
+}
+
+function byCodeUnit(one: string, other: string): number {
+  return one < other ? -1 : one > other ? 1 : 0;
+}
+
+function makeFolder(path: string): WriteAnswer {
+  try {
+    mkdirSync(path, { recursive: true });
+    return { written: true };
+  } catch (failure) {
+    return { refused: failureWords(failure) };
+  }
+}
