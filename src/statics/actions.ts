@@ -2,7 +2,6 @@ import { loadsUnder, type CaseFactor, type FactoredLoad } from './loading.ts';
 import {
   partsOf,
   pieceAt,
-  pieceOfLoad,
   piecesOn,
   wholeOf,
   type Part,
@@ -37,40 +36,73 @@ export interface Action {
   readonly caseFactor?: number;
 }
 
+/** Which places belong to a part of the beam: spread loads between two stations, the rest one by one. */
+export interface Extent {
+  readonly from: number;
+  readonly to: number;
+  /** Whether what stands at a station is on the part; at a hinge a couple says on which side it stands. */
+  readonly holds: (x: number, side?: 'left' | 'right') => boolean;
+}
+
+/** The extent of a part between ends and hinges: see `pieceAt` for what stands exactly at a hinge. */
+export function extentOfPart(structure: BeamStructure, part: Part): Extent {
+  const pieces = partsOf(structure);
+  const [first, last] = piecesOn(pieces, part);
+  const holds = (x: number, side?: 'left' | 'right'): boolean => {
+    const piece = pieceAt(pieces, x, side);
+    return piece >= first && piece <= last;
+  };
+  return { ...part, holds };
+}
+
 /**
- * Every action on a part of a tidy structure, in the order of the terms of a sum. What stands
- * exactly at a hinge is counted on one piece only: see `pieceAt`.
+ * Every action on a part of a tidy structure between ends and hinges, in the order of the terms of a sum.
  */
 export function actionsOn(
   structure: BeamStructure,
   loading: string | readonly CaseFactor[],
   part: Part,
 ): readonly Action[] {
-  const pieces = partsOf(structure);
-  const [first, last] = piecesOn(pieces, part);
-  const isOn = (piece: number): boolean => piece >= first && piece <= last;
-  const loads = loadsUnder(structure, loading).flatMap(({ load, factor }) => {
-    if (load.kind === 'distributed') return spreadActions({ load, factor }, load, part);
-    return isOn(pieceOfLoad(pieces, load)) ? [pointAction({ load, factor }, load)] : [];
-  });
-  return [...unknownActionsOn(structure, part), ...loads];
+  const extent = extentOfPart(structure, part);
+  return [
+    ...reactionActionsOn(structure, extent),
+    ...hingeActions(structure, part),
+    ...loadActionsOn(structure, loading, extent),
+  ];
 }
 
-/** The reactions and hinge forces on a part: its actions under no load at all. */
+/** The reactions and hinge forces on a part between ends and hinges: its actions under no load at all. */
 export function unknownActionsOn(
   structure: BeamStructure,
   part: Part,
 ): readonly Action[] {
-  const pieces = partsOf(structure);
-  const [first, last] = piecesOn(pieces, part);
-  const reactions = [...structure.supports]
+  const extent = extentOfPart(structure, part);
+  return [...reactionActionsOn(structure, extent), ...hingeActions(structure, part)];
+}
+
+/** The reactions on a stretch of a tidy structure, from left to right. */
+export function reactionActionsOn(
+  structure: BeamStructure,
+  { holds }: Extent,
+): readonly Action[] {
+  return [...structure.supports]
     .sort((a, b) => a.x - b.x)
-    .filter((support) => {
-      const piece = pieceAt(pieces, support.x);
-      return piece >= first && piece <= last;
-    })
+    .filter((support) => holds(support.x))
     .flatMap(reactionActions);
-  return [...reactions, ...hingeActions(structure, part)];
+}
+
+/** The loads on a stretch of a tidy structure, in their order, spread ones as resultants. */
+export function loadActionsOn(
+  structure: BeamStructure,
+  loading: string | readonly CaseFactor[],
+  extent: Extent,
+): readonly Action[] {
+  return loadsUnder(structure, loading).flatMap(({ load, factor }) => {
+    if (load.kind === 'distributed')
+      return spreadActions({ load, factor }, load, extent);
+    const side = load.kind === 'couple' ? load.side : undefined;
+    return extent.holds(load.x, side) ? [pointAction({ load, factor }, load)] : [];
+  });
 }
 
 function reactionActions(support: Support): readonly Action[] {
@@ -121,9 +153,9 @@ function pointAction(
 function spreadActions(
   { factor }: FactoredLoad,
   load: DistributedLoad,
-  part: Part,
+  extent: Extent,
 ): readonly Action[] {
-  return resultantsOf(load, part.from, part.to).map((resultant) => {
+  return resultantsOf(load, extent.from, extent.to).map((resultant) => {
     const { from, to, direction, x } = resultant;
     const isWhole = from === load.from && to === load.to;
     const source = { kind: 'load', id: load.id, case: load.case } as const;

@@ -74,12 +74,12 @@ export function termsOfSum(
 ): readonly SumTerm[] {
   const tidy = tidyStructure(structure);
   return actionsOn(tidy, loading, exactPart(tidy, part)).map((action) =>
-    term(action, sum),
+    termOf(action, sum),
   );
 }
 
-/** One action as a term of a sum. */
-function term(action: Action, sum: Sum): SumTerm {
+/** One action of a part as a term of a sum. */
+export function termOf(action: Action, sum: Sum): SumTerm {
   const { source, effect, x } = action;
   return {
     source,
@@ -93,7 +93,10 @@ function term(action: Action, sum: Sum): SumTerm {
 }
 
 /** What one unit of an action adds to a sum: a direction cosine, an arm in metres, or ±1. */
-export function factorOf({ effect, x }: Action, sum: Sum): number {
+export function factorOf(
+  { effect, x }: Pick<Action, 'effect' | 'x'>,
+  sum: Sum,
+): number {
   // Adding 0 turns a minus zero into a zero.
   switch (effect.kind) {
     case 'couple':

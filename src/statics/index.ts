@@ -18,7 +18,7 @@
  * ```
  *
  * Beside it stands what a hand calculation needs and the solver does not: the terms of any sum
- * about any point of any part (`termsOfSum`), distributed loads as resultants (`resultantsOf`), and an order in which the
+ * about any point of any part (`termsOfSum`, and `termsOfCutSum` where it ends at cuts), distributed loads as resultants (`resultantsOf`), and an order in which the
  * unknowns come out one after another (`solvingOrder`). The residuals are worked from those
  * terms, so solver and hand calculation check each other.
  *
@@ -61,6 +61,8 @@ export { segmentsOf } from './segments.ts';
 export type { Segment, SegmentFunction } from './segments.ts';
 export { termsOfSum } from './equilibrium.ts';
 export type { Sum, SumTerm } from './equilibrium.ts';
+export { termsOfCutSum, valueOfCutForce } from './cut-terms.ts';
+export type { Cut, CutForce, CutPart, CutTerm } from './cut-terms.ts';
 export { intensityAt, resultantsOf } from './resultants.ts';
 export type { DistributedLoad, Resultant } from './resultants.ts';
 export { solvingOrder, sumsOfStep } from './solving-order.ts';

@@ -8,25 +8,26 @@ import { wholeOf } from './parts.ts';
 
 /**
  * Names the movement that the supports leave free, from the left null space of the equilibrium
- * system (`movements`, at least one). A single free movement always has a name. Of several at
- * once, with fewer unknowns than equations, none is named: whoever mends one of them would still have
- * the others. Where the count is enough and the movements come from misplaced supports, those
- * of the beam as one rigid body are named before those at hinges, as one would mend them.
+ * system (`movements`, at least one). What the beam could do as one rigid body is named before
+ * what its pieces do at hinges, since that is the order in which one would mend it: a slide, else
+ * a turn about the point where all reactions meet. Only where two or more such movements are
+ * free for want of reactions (a single roller) is none of them named: whoever mends one would
+ * still have the others.
  */
 export function nameInstability(
   structure: BeamStructure,
   system: EquilibriumSystem,
   movements: readonly Vector[],
 ): Instability {
-  const equations = system.rows.length;
-  const unknowns = system.units.length;
-  if (movements.length > 1 && unknowns < equations) {
-    return { kind: 'too-few-reactions', unknowns, equations };
-  }
   const slopes = slopesOf(system);
   const kinks = slopes.slice(1).map((slope, i) => subtract(slope, slopes[i] ?? []));
   const rigid = whereAllVanish(movements, kinks);
   if (rigid.length === 0) return mechanismAt(structure, kinks, movements);
+  const equations = system.rows.length;
+  const unknowns = system.units.length;
+  if (rigid.length > 1 && unknowns < equations) {
+    return { kind: 'too-few-reactions', unknowns, equations };
+  }
   const slides = whereAllVanish(rigid, slopes.slice(0, 1));
   return slides.length > 0
     ? nameSlide(slides)

@@ -169,8 +169,10 @@ function stepTogether(
       return { kind: 'axial-sharing', ...worked(slide, known, alongBeam), finds };
     }
   }
+  const count = (candidate: CandidateSum): number =>
+    unknownsIn(candidate, known).length;
   const preferred = [...candidates].sort(
-    (a, b) => a.pieces - b.pieces || b.through - a.through,
+    (a, b) => a.pieces - b.pieces || count(a) - count(b) || b.through - a.through,
   );
   const coupled = coupledSums(preferred, remaining);
   if (coupled === undefined) throw new RangeError('the sums do not find every unknown');

@@ -12,11 +12,13 @@ export const rankTolerance: number = 1e-10;
 
 /**
  * Above this condition number a stable beam is called nearly unstable. An error of one part in
- * the condition number can change the forces by their own size: with 100, that is one per cent
- * of a length, or half a degree of a bearing's direction, which is what building tolerances
- * allow. A roller at α to the line through the pin of a simple beam has about 2 / sin α.
+ * the condition number can change the forces by their own size: with 50, that is two per cent
+ * of a length, or little more than a degree of a bearing's direction, which is what building
+ * tolerances allow. A roller whose line passes the pin of a simple beam at an angle α has about
+ * 2 / sin α, so it is called so from 2.3° down; a beam on two bearings 4 % of its length apart has
+ * as much. Ordinary beams have 1 to 10.
  */
-export const nearlyUnstableCondition: number = 100;
+export const nearlyUnstableCondition: number = 50;
 
 /** Two stations nearer than this part of the beam's length are one station. */
 export const stationTolerance: number = 1e-9;

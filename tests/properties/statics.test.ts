@@ -83,26 +83,35 @@ function cutForces(
   for (const load of structure.loads.filter((one) => one.case === result.mark)) {
     if (load.kind === 'point' && load.x < x) add(load.x, load.fx, load.fy);
     if (load.kind === 'couple' && load.x < x) m -= load.m;
-    if (load.kind === 'distributed' && load.from < x) {
-      const to = Math.min(load.to, x);
-      const base = to - load.from;
-      for (const [share, weight] of [
-        [0, 1],
-        [0.5, 4],
-        [1, 1],
-      ] as const) {
-        const at = load.from + share * base;
-        const along = (at - load.from) / (load.to - load.from);
-        const times = (weight / 6) * base;
-        add(
-          at,
-          times * (load.x1 + (load.x2 - load.x1) * along),
-          times * (load.y1 + (load.y2 - load.y1) * along),
-        );
-      }
+    if (load.kind === 'distributed') {
+      for (const [at, px, py] of lumped(load, x)) add(at, px, py);
     }
   }
   return { axial: 0 - fx, shear: fy, moment: m };
+}
+
+/** What is left of a cut of a spread load, as the three forces of Simpson's rule. */
+function lumped(
+  load: Extract<Load, { kind: 'distributed' }>,
+  x: number,
+): readonly (readonly [number, number, number])[] {
+  const base = Math.max(0, Math.min(load.to, x) - load.from);
+  return (
+    [
+      [0, 1],
+      [0.5, 4],
+      [1, 1],
+    ] as const
+  ).map(([part, weight]) => {
+    const at = load.from + part * base;
+    const along = (at - load.from) / (load.to - load.from);
+    const times = (weight / 6) * base;
+    return [
+      at,
+      times * (load.x1 + (load.x2 - load.x1) * along),
+      times * (load.y1 + (load.y2 - load.y1) * along),
+    ];
+  });
 }
 
 function expectNear(actual: number, expected: number, size: number): void {
