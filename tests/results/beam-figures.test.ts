@@ -90,18 +90,19 @@ describe('entryFigures', () => {
   });
 
   test('stays left of a jump that rounding would step past', () => {
-    // 0.7 / 7 × 3 is 0.30000000000000004, right of the force at 0.3 by one digit of the last place.
+    // Station 3 of 6 on 0.2 m comes out as 0.10000000000000002, right of the force at 0.1.
+    expect((0.2 * 3) / 6).toBeGreaterThan(0.1);
     const entry = entryFigures(
       resultOf({
-        points: { A: 0, B: 0.7 },
+        points: { A: 0, B: 0.2 },
         supports: { A: pin, B: roller() },
-        loads: [down(7 * kN, 0.3)],
+        loads: [down(7 * kN, 0.1)],
       }),
       figure,
-      7,
+      6,
     );
-    expect(entry.stations?.[3]?.shear.value).toBeCloseTo(4, 9);
-    expect(entry.stations?.[4]?.shear.value).toBeCloseTo(-3, 9);
+    expect(entry.stations?.[3]?.shear.value).toBeCloseTo(3.5, 9);
+    expect(entry.stations?.[4]?.shear.value).toBeCloseTo(-3.5, 9);
   });
 
   test('shows a couple at the left end, which stands left of the first station', () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { LoadsDefinition } from '../../../src/project/definitions.ts';
 import {
   combinationsFor,
   namedSetNames,
@@ -113,6 +114,27 @@ describe('combinationsFor', () => {
     });
     expect(list.problems.map((problem) => problem.message)).toEqual([
       'no load case is of a kind that en1990-sls combines',
+    ]);
+  });
+
+  test('takes the loads of a project as they are defined', () => {
+    const span = { file: 'loads.yaml', start: 0, end: 4 };
+    const loads: LoadsDefinition = {
+      given: true,
+      cases: [{ mark: 'D', kind: 'dead', title: 'Dead', pattern: false }],
+      areas: {},
+      combinations: [
+        { kind: 'named-set', name: 'asce7-strength', span },
+        { kind: 'custom', mark: 'Twice', factors: { D: 2 }, for: 'strength', span },
+      ],
+      alternatives: [],
+    };
+    const { combinations } = combinationsFor({ ...loads, standards: [] });
+    expect(combinations.map((entry) => entry.mark)).toEqual([
+      '1.4D',
+      '1.2D',
+      '0.9D',
+      'Twice',
     ]);
   });
 
