@@ -1,6 +1,12 @@
 import type { EquationNode, RowNode } from './equation-node.ts';
 
 /**
+ * What a segment begins with: a relation, a sign between the terms of a sum, a sign between the
+ * factors of a product, or something else.
+ */
+export type SegmentStart = 'relation' | 'term' | 'factor' | 'other';
+
+/**
  * A part of an equation that stays on one line. It begins with the relation or operator that
  * it may be broken before, and ends before the next.
  */
@@ -10,7 +16,7 @@ export interface Segment {
   readonly nodes: readonly EquationNode[];
   /** How many of its nodes are the relation or operator and the space after it. */
   readonly headLength: number;
-  readonly startsWith: 'relation' | 'operator' | 'other';
+  readonly startsWith: SegmentStart;
   /** 0 on the outer level, one more within each pair of brackets or braces. */
   readonly level: number;
 }
@@ -96,6 +102,14 @@ function isBreakBefore(items: readonly Item[], index: number): boolean {
   return isAlone && !isForbidden;
 }
 
+const factorSigns = new Set(['⋅', '×', '÷', '∗', '∘']);
+
+function startOf(node: EquationNode | undefined): SegmentStart {
+  if (node?.role === 'relation') return 'relation';
+  if (node?.role !== 'operator') return 'other';
+  return node.kind === 'glyphs' && factorSigns.has(node.text) ? 'factor' : 'term';
+}
+
 /** The first place from `at` on, going by `step`, that holds no space. */
 function skipSpaces(items: readonly Item[], at: number, step: 1 | -1): number {
   let place = at;
@@ -107,8 +121,7 @@ function segmentFrom(items: readonly Item[], start: number, next: number): Segme
   const gapStart = start === 0 ? 0 : skipSpaces(items, start - 1, -1) + 1;
   const isLast = next === items.length;
   const end = isLast ? next : skipSpaces(items, next - 1, -1) + 1;
-  const role = items[start]?.node.role;
-  const startsWith = role === 'relation' || role === 'operator' ? role : 'other';
+  const startsWith = startOf(items[start]?.node);
   const headEnd = startsWith === 'other' ? start : skipSpaces(items, start + 1, 1);
   return {
     gap: items.slice(gapStart, start).map(({ node }) => node),

@@ -1,9 +1,11 @@
+import type { SegmentStart } from './break-points.ts';
+
 /** What the choice of breaks asks of a segment. Lengths in one unit throughout. */
 export interface SegmentMeasure {
   /** Width of the space before it, which falls away at the head of a line. */
   readonly gap: number;
   readonly width: number;
-  readonly startsWith: 'relation' | 'operator' | 'other';
+  readonly startsWith: SegmentStart;
   readonly level: number;
 }
 
@@ -27,15 +29,20 @@ export interface ChosenLine {
 
 /*
  * The costs, in order of weight. A line that passes the edge is worst, by how much it does;
- * a break within brackets is worse than any number of lines; a line is worse than any raggedness;
- * a break at an operator is a little worse than one at a relation (TeX: \binoppenalty 700,
- * \relpenalty 500).
+ * a break within brackets is worse than any number of lines; a break between factors is worse
+ * than one line more; a line is worse than any raggedness; a break between terms is a little
+ * worse than one at a relation (TeX: \binoppenalty 700, \relpenalty 500).
  */
 const overfull = 1e9;
 const perLevel = 1e5;
 const perLine = 100;
-const perOperator = 4;
 const perRaggedness = 20;
+const perStart: Readonly<Record<SegmentStart, number>> = {
+  relation: 0,
+  term: 4,
+  factor: 150,
+  other: 4,
+};
 
 /**
  * Chooses where to break, for the least cost over all lines together rather than line by line
@@ -101,7 +108,7 @@ function costOfLine(
 }
 
 function costOfBreak({ level, startsWith }: SegmentMeasure): number {
-  return level * perLevel + (startsWith === 'relation' ? 0 : perOperator);
+  return level * perLevel + perStart[startsWith];
 }
 
 function startOf(

@@ -1,8 +1,8 @@
-import type { Drawing } from '../drawing/index.ts';
 import type { Segment } from './break-points.ts';
 import { findSegments } from './break-points.ts';
 import type { ChosenLine, SegmentMeasure } from './choose-breaks.ts';
 import type { EquationNode } from './equation-node.ts';
+import type { SetMarks } from './finish-drawing.ts';
 import type { Box, Inherited, Setting } from './node-setter.ts';
 import { openPen } from './pen.ts';
 import type { Pen } from './pen.ts';
@@ -90,7 +90,7 @@ export function rowOf(
 export function drawRow(
   { height, depth, right, place }: EquationRow,
   size: number,
-): Drawing {
+): SetMarks {
   const pen = openPen(size);
   place(pen, height);
   return {
