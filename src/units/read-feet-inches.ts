@@ -21,9 +21,10 @@ export function readFeetInches(text: string): ReadFeetInches | undefined {
   const match = feetAndInches.exec(text);
   if (match === null) return undefined;
   const feet = readNumber(match[1] ?? '');
-  const inches = readNumber(match[2] ?? '');
-  if (feet === undefined || inches === undefined || inches.value >= 12)
-    return undefined;
+  const written = match[2] ?? '';
+  const inches = readNumber(written);
+  if (feet === undefined || inches?.end !== written.length) return undefined;
+  if (inches.value >= 12) return undefined;
   return {
     feet: feet.value + inches.value / 12,
     text: `${feet.text} ft ${inches.text} in`,
