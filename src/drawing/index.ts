@@ -20,3 +20,5 @@ export type {
   ShapeMark,
   Stroke,
 } from './marks.ts';
+export { describeDrawing } from './describe-drawing.ts';
+export { scaleDrawing } from './scale-drawing.ts';

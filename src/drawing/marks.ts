@@ -70,8 +70,7 @@ export interface LinkMark {
   readonly y: number;
   readonly width: number;
   readonly height: number;
-  readonly to:
-    { readonly anchor: string } | { readonly address: string };
+  readonly to: { readonly anchor: string } | { readonly address: string };
   /** What a reader is told about the link (its Contents). */
   readonly says: string;
 }
@@ -98,8 +97,14 @@ export interface GroupMark {
   readonly artifact?: 'pagination' | 'layout';
   readonly actualText?: string;
   /** Marks are cut off outside this rectangle, in the group's own coordinates. */
-  readonly clip?: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+  readonly clip?: {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+  };
 }
 
 /** Everything that can stand on a page. Told apart by `kind`. */
-export type Mark = GlyphsMark | ShapeMark | ImageMark | LinkMark | AnchorMark | GroupMark;
+export type Mark =
+  GlyphsMark | ShapeMark | ImageMark | LinkMark | AnchorMark | GroupMark;

@@ -3,4 +3,11 @@
  *
  * @module
  */
-export type { Bookmark, Page, PagedDocument, StructureElement } from './paged-document.ts';
+export { layOut } from './lay-out.ts';
+export type { LayoutTools } from './lay-out.ts';
+export type {
+  Bookmark,
+  Page,
+  PagedDocument,
+  StructureElement,
+} from './paged-document.ts';

@@ -7,9 +7,31 @@ export interface StructureElement {
   readonly parent?: number;
   /** A standard structure type of ISO 32000-1, 14.8.4. */
   readonly type:
-    | 'Document' | 'Part' | 'Sect' | 'H1' | 'H2' | 'H3' | 'P' | 'L' | 'LI' | 'Lbl' | 'LBody'
-    | 'Table' | 'THead' | 'TBody' | 'TR' | 'TH' | 'TD' | 'Caption' | 'Figure' | 'Formula'
-    | 'Link' | 'Span' | 'Note' | 'Code' | 'Div';
+    | 'Document'
+    | 'Part'
+    | 'Sect'
+    | 'H1'
+    | 'H2'
+    | 'H3'
+    | 'P'
+    | 'L'
+    | 'LI'
+    | 'Lbl'
+    | 'LBody'
+    | 'Table'
+    | 'THead'
+    | 'TBody'
+    | 'TR'
+    | 'TH'
+    | 'TD'
+    | 'Caption'
+    | 'Figure'
+    | 'Formula'
+    | 'Link'
+    | 'Span'
+    | 'Note'
+    | 'Code'
+    | 'Div';
   readonly title?: string;
   /** Spoken text of a figure or formula. */
   readonly alternate?: string;

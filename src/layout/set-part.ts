@@ -1,0 +1,86 @@
+import type { Part } from '../report/index.ts';
+import { changeFirst } from './band.ts';
+import type { Band } from './band.ts';
+import { elementNode } from './element-node.ts';
+import type { ElementNode } from './element-node.ts';
+import { paginate } from './paginate.ts';
+import type { PageRange } from './paginate.ts';
+import type { Sheet } from './paper.ts';
+import { setBlocks } from './set-blocks.ts';
+import type { AnchorBook, Setting } from './setting.ts';
+
+/** A part set and broken into pages, with what it took from outside to set it. */
+export interface SetPart {
+  readonly part: Part;
+  readonly sheet: Sheet;
+  readonly bands: readonly Band[];
+  readonly pages: readonly PageRange[];
+  readonly node: ElementNode;
+  readonly remarks: readonly string[];
+  /** True as long as everything that it asked of the anchors is still answered the same. */
+  readonly stillHolds: (anchors: AnchorBook) => boolean;
+}
+
+/** Everything that setting a part needs and that is the same for all parts. */
+export type PartTools = Omit<Setting, 'anchors' | 'remark' | 'setBlocks'>;
+
+const blankBand: Band = {
+  height: 0,
+  above: 0,
+  below: 0,
+  breakBefore: 0,
+  pieces: [],
+};
+
+/** Sets a part's blocks, breaks them into pages, and remembers what it asked for on the way. */
+export function setPart(
+  part: Part,
+  sheet: Sheet,
+  anchors: AnchorBook,
+  tools: PartTools,
+): SetPart {
+  const asked: ((now: AnchorBook) => boolean)[] = [];
+  const remarks = new Set<string>();
+  const remember = <Answer extends string | undefined>(
+    answer: Answer,
+    ask: (now: AnchorBook) => Answer,
+  ): Answer => {
+    asked.push((now) => ask(now) === answer);
+    return answer;
+  };
+  const setting: Setting = {
+    ...tools,
+    anchors: {
+      sheetOf: (anchor) =>
+        remember(anchors.sheetOf(anchor), (now) => now.sheetOf(anchor)),
+      says: (anchor) => {
+        const says = remember(anchors.says(anchor), (now) => now.says(anchor));
+        if (says === undefined) remarks.add(unknownAnchor(anchor));
+        return says;
+      },
+      sheetCount: () => remember(anchors.sheetCount(), (now) => now.sheetCount()),
+    },
+    remark: (remark) => remarks.add(remark),
+    setBlocks: (blocks, column) => setBlocks(blocks, column, setting),
+  };
+  const set = setBlocks(part.blocks, sheet.column, setting);
+  // A part without any content still has a sheet of its own.
+  const some = set.bands.length === 0 ? [blankBand] : set.bands;
+  const bands = changeFirst(some, (band) => ({
+    ...band,
+    anchors: [part.anchor, ...(band.anchors ?? [])],
+  }));
+  return {
+    part,
+    sheet,
+    bands,
+    pages: paginate(bands, sheet.column.height),
+    node: elementNode('Part', set.nodes, { title: part.title }),
+    remarks: [...remarks],
+    stillHolds: (now) => asked.every((holds) => holds(now)),
+  };
+}
+
+function unknownAnchor(anchor: string): string {
+  return `Nothing in the package is called “${anchor}”: what refers to it is no link and has no sheet number.`;
+}

@@ -1,0 +1,48 @@
+import { boundedCache, missingCharacters, setText } from '../font/index.ts';
+import type { FontBook, SetText, TextStyle } from '../font/index.ts';
+
+/** Sets words and remembers them: a report says the same words on every sheet. */
+export interface Words {
+  /** The setter of one look; ask once a run, then use it word by word. */
+  readonly inLook: (look: TextStyle) => SetWord;
+}
+
+/** Sets one word (or a space) on its baseline. Never throws: see `openWords`. */
+export type SetWord = (word: string) => SetText;
+
+const wordsKept = 12_000;
+
+/**
+ * Opens a setter of words. A character that no face has a glyph for is set as its number in
+ * brackets, [U+1F600], and `missing` is told of it, so that nothing is ever drawn wrong in silence.
+ */
+export function openWords(
+  fonts: FontBook,
+  missing: (character: string) => void,
+): Words {
+  const words = boundedCache<SetText>(wordsKept);
+  const inLook = (look: TextStyle): SetWord => {
+    const key = `${look.face}|${look.size}|${look.colour.join()}|${look.features?.join() ?? ''}|`;
+    return (word) =>
+      words.get(key + word, () => setText(fonts, look, spellOut(word, look.face)));
+  };
+  const spellOut = (word: string, face: string): string => {
+    const drawn = word
+      .normalize('NFC')
+      .replaceAll('\u2011', '-')
+      .replaceAll('\u00ad', '');
+    const absent = missingCharacters(fonts, face, drawn);
+    for (const character of absent) missing(character);
+    return absent.reduce(
+      (text, character) => text.replaceAll(character, `[${codePoint(character)}]`),
+      drawn,
+    );
+  };
+  return { inLook };
+}
+
+/** A character's number as Unicode writes it: U+1F600. */
+export function codePoint(character: string): string {
+  const number = (character.codePointAt(0) ?? 0).toString(16).toUpperCase();
+  return `U+${number.padStart(4, '0')}`;
+}
