@@ -22,6 +22,10 @@
  */
 export { deriveBeam } from './derive.ts';
 export type { BeamWork, DeriveOutcome } from './derive.ts';
+export { workMembers } from './work-members.ts';
+export type { MemberWork } from './work-members.ts';
+export { deriveMembers } from './derive-members.ts';
+export type { DerivedMember } from './derive-members.ts';
 export type { BeamDerivation, Section, Summary } from './derivation.ts';
 export type {
   CautionStep,

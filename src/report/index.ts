@@ -1,8 +1,21 @@
 /**
  * Arranges derivations as a document of blocks.
  *
+ * ```
+ * ReportInput ──facts──▶ templates (Handlebars) ──XHTML──▶ saxes ──elements──▶ blocks
+ * ```
+ *
+ * Facts are in code, words in `report-templates/`, one file a part of the package and one a kind of
+ * step. Templates emit a small subset of HTML and place what is no text (equations, drawings, lines
+ * of a file) by reference through helpers. Markup that is not well formed is reported, never
+ * repaired.
+ *
  * @module
  */
+export { composeReport } from './compose-report.ts';
+export { templateNames } from './template-names.ts';
+export type { LoadPathEdge, MemberReport, ReactionRow, ReactionTable, ReportInput } from './report-input.ts';
+export { reactionTable } from './reaction-table.ts';
 export type {
   Block,
   Cell,

@@ -38,7 +38,7 @@ interface Component {
 }
 
 /** The reaction components that some entry feels, as columns; slanted supports by their parts. */
-export function componentsOf({ structure }: MemberContext): readonly Component[] {
+export function componentsOf({ structure }: Pick<MemberContext, 'structure'>): readonly Component[] {
   return structure.supports.flatMap(({ point, restraints }) => {
     const has = (test: (r: Restraint) => boolean): boolean => restraints.some(test);
     const force = (axis: 0 | 1): boolean => has((r) => r.kind === 'force' && Math.abs(r.direction[axis]) > 1e-12);

@@ -1,12 +1,16 @@
 import type { CodeEntry } from '../code-entry.ts';
 
 /** Codes of faults that lie outside the definition files. */
-export type ProgramCode = 'write-failed';
+export type ProgramCode = 'write-failed' | 'template-fault';
 
 /** Their entries. */
 export const programCodes: Readonly<Record<ProgramCode, CodeEntry>> = {
   'write-failed': {
     meaning: 'A file could not be written where it was asked for.',
     mend: 'Choose another place with -o, or free the space or the permission that the message names.',
+  },
+  'template-fault': {
+    meaning: 'A template of the package cannot be read or filled, or gives markup that is not well formed.',
+    mend: 'Correct the template that the message names; taking it out of report-templates/ brings the program’s own back.',
   },
 };

@@ -1,0 +1,167 @@
+import type { Diagnostic } from '../diagnostics/index.ts';
+import {
+  idealise,
+  loadPath,
+  type BeamDefinition,
+  type CarriedComponents,
+  type CarriedReaction,
+  type Idealised,
+  type MemberDefinition,
+  type Project,
+} from '../project/index.ts';
+import type { Combination } from '../standards/index.ts';
+import { solveBeam, superpose, type Determinacy } from '../statics/index.ts';
+import type { BeamWork } from './derive.ts';
+import { valueText, type Printing } from './printing.ts';
+import type { CautionStep, ResultStep } from './steps.ts';
+import { unsolvedDiagnostic } from './unsolved-words.ts';
+
+/** A member worked as far as it goes: solved, or the diagnostic that says why not. */
+export type MemberWork =
+  | { readonly kind: 'worked'; readonly work: BeamWork }
+  | {
+      readonly kind: 'unworked';
+      readonly definition: BeamDefinition;
+      readonly diagnostic: Diagnostic;
+      /** What counting and rank say, where the member got so far. */
+      readonly determinacy?: Determinacy;
+    };
+
+/**
+ * Works every member in the order of the load path, so that reactions are known before they are
+ * carried on; each is solved case by case, and combinations are superposed. Answers in sheet order.
+ */
+export function workMembers(
+  project: Project,
+  combinations: readonly Combination[],
+): readonly MemberWork[] {
+  const path = loadPath(project.members);
+  const done = new Map<string, MemberWork>();
+  for (const mark of path.order) {
+    const definition = project.members.find((member) => member.mark === mark);
+    if (definition !== undefined) done.set(mark, workMember({ project, combinations, done }, definition));
+  }
+  for (const definition of project.members) {
+    if (done.has(definition.mark)) continue;
+    const circle = path.circles.find((ring) => ring.includes(definition.mark));
+    done.set(definition.mark, unworked(definition, circleDiagnostic(definition, circle)));
+  }
+  return project.members.flatMap(({ mark }) => done.get(mark) ?? []);
+}
+
+interface Setting {
+  readonly project: Project;
+  readonly combinations: readonly Combination[];
+  readonly done: ReadonlyMap<string, MemberWork>;
+}
+
+function unworked(definition: BeamDefinition, diagnostic: Diagnostic): MemberWork {
+  return { kind: 'unworked', definition, diagnostic };
+}
+
+function workMember(setting: Setting, definition: BeamDefinition): MemberWork {
+  const { project, combinations, done } = setting;
+  const missing = definition.carried.find(({ member }) => done.get(member)?.kind !== 'worked');
+  if (missing !== undefined) return unworked(definition, leansOn(definition, missing));
+  const printing: Printing = {
+    system: project.definition.units,
+    figures: project.definition.figures.value,
+  };
+  const idealised = idealise(project, definition, carriedComponents(setting, definition));
+  const outcome = solveBeam(idealised.structure);
+  if (outcome.kind === 'unsolved') {
+    const diagnostic = unsolvedDiagnostic(definition, outcome.unsolved, printing);
+    return { kind: 'unworked', definition, diagnostic, determinacy: outcome.unsolved.determinacy };
+  }
+  return {
+    kind: 'worked',
+    work: {
+      definition,
+      structure: idealised.structure,
+      carried: new Map(
+        idealised.loads.flatMap((view) => (view.kind === 'carried' ? [[view.load.id, view.from] as const] : [])),
+      ),
+      solution: outcome,
+      combinations,
+      combined: combinations.map(({ mark, factors }) => superpose(outcome.results, factors, mark)),
+      handedOn: handedOn(project, definition),
+      cautions: leftBehindCautions(definition, idealised, printing),
+    },
+  };
+}
+
+/** What the supports of other members give, case by case. */
+function carriedComponents({ done }: Setting, definition: BeamDefinition): readonly CarriedComponents[] {
+  return definition.carried.flatMap((carried) => {
+    const from = done.get(carried.member);
+    if (from?.kind !== 'worked') return [];
+    return from.work.solution.results.flatMap((result) => {
+      const reaction = result.reactions.find(({ point }) => point === carried.point);
+      return reaction === undefined ? [] : [{ id: carried.id, case: result.mark, reaction }];
+    });
+  });
+}
+
+function handedOn(project: Project, { mark }: MemberDefinition): ResultStep['handedOn'] {
+  return project.members.flatMap((other) =>
+    other.carried
+      .filter(({ member }) => member === mark)
+      .map(({ point, at }) => ({
+        point,
+        to: other.mark,
+        anchor: `member-${other.mark}`,
+        at: at.point ?? at.given?.text ?? '',
+      })),
+  );
+}
+
+function leftBehindCautions(
+  definition: BeamDefinition,
+  { leftBehind }: Idealised,
+  printing: Printing,
+): readonly CautionStep[] {
+  return leftBehind.map(({ id, case: mark, x, moment }) => {
+    const carried = definition.carried.find((one) => one.id === id);
+    const parts = [
+      ...(x === 0 ? [] : [`${valueText(printing, 'force', Math.abs(x))} along x`]),
+      ...(moment === 0 ? [] : [`a moment of ${valueText(printing, 'moment', Math.abs(moment))}`]),
+    ];
+    return {
+      kind: 'caution',
+      caution: 'left-behind',
+      facts: {
+        member: carried?.member ?? '',
+        point: carried?.point ?? '',
+        case: mark,
+        what: parts.join(' and '),
+      },
+    };
+  });
+}
+
+function leansOn(definition: BeamDefinition, carried: CarriedReaction): Diagnostic {
+  return {
+    severity: 'error',
+    code: 'depends-on-unsolved',
+    message: `carries ${carried.member}.${carried.point}, and ${carried.member} could not be solved`,
+    span: carried.span,
+    hints: [`mend ${carried.member} first`],
+    member: definition.mark,
+  };
+}
+
+function circleDiagnostic(definition: BeamDefinition, circle: readonly string[] | undefined): Diagnostic {
+  const ring = circle === undefined ? [] : [...circle, circle[0] ?? ''];
+  const first = definition.carried[0];
+  return {
+    severity: 'error',
+    code: 'depends-on-unsolved',
+    message:
+      circle === undefined
+        ? 'leans on members that carry one another in a circle'
+        : `carries itself in a circle: ${ring.join(' carries ')}`,
+    span: first?.span ?? definition.markSpan,
+    hints: ['break the circle: enter one of the reactions as a load'],
+    member: definition.mark,
+  };
+}

@@ -1,0 +1,9 @@
+/**
+ * Structural calculation packages that a stranger can check with a pencil.
+ *
+ * @module
+ */
+export { bindProject, composePackage, markOf, resultsOf, workProject } from './pipeline.ts';
+export type { BindOptions, Bound, Stage, WorkedProject } from './pipeline.ts';
+export { readResults } from './results/index.ts';
+export { schemaFor, schemaKinds } from './project/index.ts';

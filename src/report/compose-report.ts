@@ -1,0 +1,132 @@
+import { hasErrors, type Diagnostic, type Outcome } from '../diagnostics/index.ts';
+import type { Block, Part, Report } from './blocks.ts';
+import {
+  anchorOf,
+  assumptionFacts,
+  basisFacts,
+  cautionFacts,
+  coverFacts,
+  derivedOf,
+  indexFacts,
+  nameOf,
+} from './contexts/package-facts.ts';
+import { footOf } from './contexts/foot.ts';
+import { fillToBlocks } from './fill-to-blocks.ts';
+import type { MemberReport, ReportInput } from './report-input.ts';
+import { openTemplates, type TemplateSet } from './template-set.ts';
+
+/** One part before its template is filled. */
+interface Plan {
+  readonly anchor: string;
+  readonly title: string;
+  readonly template: string;
+  readonly facts: object;
+  readonly look: Part['look'];
+}
+
+/**
+ * Composes the package: each part is a template filled with facts, its XHTML read as blocks. A
+ * template that cannot be read or filled is a diagnostic that names it; the parts' order is fixed
+ * here, their words and inner order are the templates'.
+ */
+export function composeReport(
+  input: ReportInput,
+  sources: Readonly<Record<string, string>>,
+): Outcome<Report> {
+  const templates = openTemplates(sources);
+  const diagnostics: Diagnostic[] = [];
+  const parts = plansOf(input).map((plan): Part => ({
+    anchor: plan.anchor,
+    title: plan.title,
+    look: plan.look,
+    foot: footOf(input.project.definition, plan.title),
+    blocks: fill(templates, plan, diagnostics),
+  }));
+  if (hasErrors(diagnostics)) return { diagnostics };
+  const { definition } = input.project;
+  const status = definition.status.value;
+  return {
+    diagnostics,
+    value: {
+      title: `${definition.title}: calculations`,
+      ...(definition.office === undefined ? {} : { author: definition.office }),
+      language: 'en',
+      paper: definition.paper.value,
+      parts,
+      ...(status === 'void' || status === 'superseded' ? { stamp: status } : {}),
+    },
+  };
+}
+
+function fill(templates: TemplateSet, plan: Plan, diagnostics: Diagnostic[]): readonly Block[] {
+  const filled = fillToBlocks(templates, plan.template, plan.facts);
+  if ('blocks' in filled) return filled.blocks;
+  // One fault of a shared partial would come up on every member; it is told once.
+  if (!diagnostics.some(({ message }) => message === filled.diagnostic.message)) {
+    diagnostics.push(filled.diagnostic);
+  }
+  return [];
+}
+
+/** The parts of the package in their order; those that have nothing to say are left out. */
+function plansOf(input: ReportInput): readonly Plan[] {
+  const body = bodyPlans(input);
+  const index: Plan = {
+    anchor: 'index',
+    title: 'Index',
+    template: 'index',
+    look: 'body',
+    facts: indexFacts(input, body.filter(({ anchor }) => !anchor.startsWith('member-'))),
+  };
+  const cover: Plan = { anchor: 'cover', title: 'Cover', template: 'cover', look: 'cover', facts: coverFacts(input) };
+  return [cover, index, ...body];
+}
+
+function bodyPlans(input: ReportInput): readonly Plan[] {
+  const part = (anchor: string, title: string, template: string, facts: object): Plan => ({
+    anchor,
+    title,
+    template,
+    facts,
+    look: 'body',
+  });
+  const { project, members, program } = input;
+  const derived = derivedOf(members);
+  return [
+    part('basis', 'Basis of design', 'basis', basisFacts(input)),
+    part('assumptions', 'Assumptions', 'assumptions', assumptionFacts(input)),
+    part('cautions', 'Cautions', 'cautions', cautionFacts(input)),
+    ...members.map(memberPlan),
+    part('reactions', 'Table of support reactions', 'reactions', {
+      members: derived.map(({ reactions }) => ({ ...reactions, anchor: anchorOf(reactions.mark) })),
+    }),
+    part('echo', 'Input echo', 'echo', {
+      files: project.files.map(({ path, text, sha256 }) => ({ path, sha256, lines: text.replace(/\n$/, '').split(/\r?\n/) })),
+    }),
+    part('program', 'Program statement', 'program', {
+      program,
+      closure: derived.map(({ derivation, closure }) => ({ mark: derivation.mark, closure: closure === 0 ? '0' : closure.toExponential(1) })),
+      memberCount: derived.length,
+    }),
+  ];
+}
+
+function memberPlan(member: MemberReport): Plan {
+  if (member.kind === 'failed') {
+    return {
+      anchor: anchorOf(member.mark),
+      title: nameOf(member.mark, member.title),
+      template: 'failed-member',
+      look: 'body',
+      facts: { ...member, anchor: anchorOf(member.mark) },
+    };
+  }
+  const { derivation } = member;
+  return {
+    anchor: anchorOf(derivation.mark),
+    title: nameOf(derivation.mark, derivation.title),
+    template: 'member',
+    look: 'body',
+    facts: { ...derivation, anchor: anchorOf(derivation.mark) },
+  };
+}
