@@ -1,11 +1,5 @@
 import { loadsUnder, type CaseFactor, type FactoredLoad } from './loading.ts';
-import {
-  partsOf,
-  pieceAt,
-  piecesOn,
-  wholeOf,
-  type Part,
-} from './parts.ts';
+import { partsOf, pieceAt, piecesOn, wholeOf, type Part } from './parts.ts';
 import { resultantsOf, type DistributedLoad, type Resultant } from './resultants.ts';
 import type { BeamStructure, Load, Support } from './structure.ts';
 import { unit } from './tidy-structure.ts';

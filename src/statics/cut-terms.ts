@@ -7,7 +7,7 @@ import {
 import { factorOf, termOf, type Sum, type SumTerm } from './equilibrium.ts';
 import type { CaseFactor } from './loading.ts';
 import { wholeOf } from './parts.ts';
-import { valueAt } from './piecewise.ts';
+import { breakpointsOf, valueAt } from './piecewise.ts';
 import type { BeamResult } from './solution.ts';
 import type { BeamStructure } from './structure.ts';
 import { tidyStructure } from './tidy-structure.ts';
@@ -65,9 +65,15 @@ export function termsOfCutSum(
   ];
 }
 
-/** What a result has for an internal force at a cut, N or N·m. */
+/** What a result has for an internal force at a cut, N or N·m; 0 outside the beam's ends. */
 export function valueOfCutForce(result: BeamResult, { cut, force }: CutForce): number {
-  return valueAt(result[force], cut.x, cut.side);
+  const stations = breakpointsOf(result[force]);
+  const start = stations[0] ?? 0;
+  const end = stations.at(-1) ?? 0;
+  const margin = stationTolerance * (end - start);
+  const isBefore = cut.side === 'left' && cut.x <= start + margin;
+  const isBehind = cut.side === 'right' && cut.x >= end - margin;
+  return isBefore || isBehind ? 0 : valueAt(result[force], cut.x, cut.side);
 }
 
 function extentOfCut(structure: BeamStructure, part: CutPart): Extent {

@@ -117,18 +117,23 @@ function crossing(
   from: number,
   to: number,
 ): number {
-  const rises = evaluatePolynomial(curve, from) < 0;
+  const rises = plainValue(curve, from) < 0;
   let [low, high] = [from, to];
   let s = (low + high) / 2;
   for (let step = 0; step < mostSteps; step += 1) {
-    const value = evaluatePolynomial(curve, s);
+    const value = plainValue(curve, s);
     if (value === 0) return s;
     if (value < 0 === rises) low = s;
     else high = s;
-    const newton = s - value / evaluatePolynomial(slope, s);
+    const newton = s - value / plainValue(slope, s);
     const next = newton > low && newton < high ? newton : (low + high) / 2;
     if (Math.abs(next - s) <= 1e-15 * to) return next;
     s = next;
   }
   return s;
+}
+
+/** The value as arithmetic gives it: noise may not be dropped here, for it decides where a root is. */
+function plainValue(polynomial: Polynomial, s: number): number {
+  return polynomial.reduceRight((value, coefficient) => value * s + coefficient, 0);
 }
