@@ -14,9 +14,11 @@ export function figureToTex(figure: Figure): string {
   if (printed.compound) return number;
   const unit = unitToTex(figure.unit, figure.cancelled ?? []);
   if (unit === '') return number;
-  return isDegrees(figure.unit) || unit.startsWith('/')
-    ? `${number}${unit}`
-    : `${number}\\,${unit}`;
+  if (isDegrees(figure.unit)) {
+    // After a power of ten the sign needs a base of its own.
+    return `${printed.exponent === 0 ? number : `${number}{}`}${unit}`;
+  }
+  return unit.startsWith('/') ? `${number}${unit}` : `${number}\\,${unit}`;
 }
 
 /** A unit as TeX, upright, a centred dot between factors; the cancelled symbols struck through, one power an entry. */
