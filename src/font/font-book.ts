@@ -35,5 +35,6 @@ export interface Face {
  * the names of their files, `KaTeX_Main-Regular` and so on.
  */
 export interface FontBook {
+  /** The face of that name. Throws RangeError on a name that there is none of. */
   readonly face: (name: string) => Face;
 }

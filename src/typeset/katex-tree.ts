@@ -51,6 +51,7 @@ function build(tex: string, display: boolean): KatexNode {
       throwOnError: true,
       // A percent sign begins a comment: the rest of the equation would silently be lost.
       strict: (code: string) => (code === 'commentAtEnd' ? 'error' : 'ignore'),
+      macros: refusedMacros(),
       trust: ({ command }: { readonly command: string }) => refuse(command),
     });
   } catch (error) {
@@ -61,6 +62,14 @@ function build(tex: string, display: boolean): KatexNode {
     }
     throw error;
   }
+}
+
+/** Macros that write to a console, which is the machine's and not ours. */
+function refusedMacros(): Readonly<Record<string, () => never>> {
+  // Made anew each time: KaTeX writes the definitions of \gdef into the table it is given.
+  return Object.fromEntries(
+    ['\\message', '\\errmessage', '\\show'].map((name) => [name, () => refuse(name)]),
+  );
 }
 
 interface ParseError {

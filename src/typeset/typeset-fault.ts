@@ -11,7 +11,7 @@ export class TypesetFault extends Error {
   /** The whole equation, as it was asked for. */
   readonly tex: string;
 
-  /** Names the construct; {@link inEquation} adds the equation where it is known. */
+  /** Names the construct; `inEquation` adds the equation where it is known. */
   constructor(construct: string, tex: string = '') {
     super(
       tex === '' ? `Cannot set ${construct}.` : `Cannot set ${construct} in "${tex}".`,

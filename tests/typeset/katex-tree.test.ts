@@ -49,6 +49,7 @@ describe('reading KaTeX’s tree', () => {
     ['\\textcolor{#0f08}{x}', 'the colour "#0f08"'],
     ['\\frac{a}', 'the TeX ('],
     ['\\nosuchcommand', '\\nosuchcommand'],
+    ['\\show x', '\\show'],
     ['50% of x', 'LaTeX-incompatible input'],
     ['\\left(x', 'the TeX ('],
   ])('%s is refused, naming %s', (tex, construct) => {
