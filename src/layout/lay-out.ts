@@ -47,6 +47,7 @@ export function layOut(report: Report, tools: LayoutTools): PagedDocument {
     typesetter: tools.typesetter,
     words,
     hyphenate: openHyphenator(),
+    remark: (remark) => remarks.add(remark),
     hasImage: (source) => Object.hasOwn(tools.images, source),
   };
   const anchored = report.parts.map(anchorPart);
@@ -58,9 +59,6 @@ export function layOut(report: Report, tools: LayoutTools): PagedDocument {
   );
   const { elements, idOf } = numberElements(document);
   const pages = drawPages(report, settled, { partTools, idOf });
-  for (const remark of settled.parts.flatMap((part) => part.remarks))
-    remarks.add(remark);
-  for (const remark of settled.remarks) remarks.add(remark);
   return {
     title: report.title,
     ...(report.author === undefined ? {} : { author: report.author }),
@@ -75,7 +73,6 @@ export function layOut(report: Report, tools: LayoutTools): PagedDocument {
 
 interface Settled extends SheetCount {
   readonly parts: readonly SetPart[];
-  readonly remarks: readonly string[];
 }
 
 const mostRounds = 5;
@@ -93,17 +90,19 @@ function settle(
     const before = parts;
     parts = anchored.map(({ part }, index) => {
       const known = before[index];
-      return known?.stillHolds(anchors) === true
-        ? known
-        : setPart(part, sheetOf(report.paper, part.look, tools.theme), anchors, tools);
+      if (known?.stillHolds(anchors) === true) return known;
+      const sheet = sheetOf(report.paper, part.look, tools.theme);
+      const kept = known === undefined ? {} : { kept: known.kept };
+      return setPart({ part, sheet, ...kept }, anchors, tools);
     });
     const counted = countSheets(parts);
     anchors = openAnchors(counted, titles);
-    if (parts.every((part) => part.stillHolds(anchors)))
-      return { parts, ...counted, remarks: [] };
+    if (parts.every((part) => part.stillHolds(anchors))) return { parts, ...counted };
   }
-  const remark = `Sheet numbers still changed after ${mostRounds} rounds of laying out; some that are printed may be off by one.`;
-  return { parts, ...countSheets(parts), remarks: [remark] };
+  tools.remark(
+    `Sheet numbers still changed after ${mostRounds} rounds of laying out; some that are printed may be off by one.`,
+  );
+  return { parts, ...countSheets(parts) };
 }
 
 interface DrawingTools {

@@ -7,6 +7,7 @@ import { elementNode } from './element-node.ts';
 import type { ElementNode } from './element-node.ts';
 import { joinsNumberAndUnit, splitWord } from './break-places.ts';
 import type { Setting } from './setting.ts';
+import { plainEquation, tryTypeset } from './try-typeset.ts';
 import { lookOf } from './text-look.ts';
 import type { TextBase } from './text-look.ts';
 
@@ -90,7 +91,7 @@ function addInline(items: LineItem[], inline: Inline, flow: Flow): void {
       addText(items, inline.text, lookOf(base, inline.style), flow);
       return;
     case 'math':
-      items.push(mathItem(inline.expression, flow));
+      addMath(items, inline.expression, flow);
       return;
     case 'break':
       while (items.at(-1)?.type === 'glue') items.pop();
@@ -179,27 +180,35 @@ export function wordItem(
   return { type: 'box', width, marks, owner, above: 0, below: 0, word: { text, look } };
 }
 
-function mathItem(expression: Expression, { base, owner, setting }: Flow): BoxItem {
+function addMath(items: LineItem[], expression: Expression, flow: Flow): void {
+  const { base, owner, setting } = flow;
   const { theme, typesetter } = setting;
-  const size = (theme.text.equation / theme.text.size) * base.look.size;
-  const alternate = toSpeech(expression);
-  const drawing = typesetter.typeset(toTex(expression), {
-    size,
-    colour: base.look.colour,
-    actualText: toLinear(expression),
-  });
+  const linear = toLinear(expression);
+  const drawing = tryTypeset(() =>
+    typesetter.typeset(toTex(expression), {
+      size: (theme.text.equation / theme.text.size) * base.look.size,
+      colour: base.look.colour,
+      actualText: linear,
+    }),
+  );
+  if (drawing === undefined) {
+    setting.remark(plainEquation(linear));
+    addText(items, linear, base.look, flow);
+    return;
+  }
   const baseline = drawing.baseline ?? drawing.height;
-  const isOwn = owner.kind === 'text';
-  return {
+  const alternate = toSpeech(expression);
+  items.push({
     type: 'box',
     width: drawing.width,
     marks: [{ kind: 'group', x: 0, y: -baseline, marks: drawing.marks }],
-    owner: isOwn
-      ? { kind: 'math', node: elementNode('Formula', [], { alternate }) }
-      : owner,
+    owner:
+      owner.kind === 'text'
+        ? { kind: 'math', node: elementNode('Formula', [], { alternate }) }
+        : owner,
     above: baseline,
     below: drawing.height - baseline,
-  };
+  });
 }
 
 function blankItem(width: number, { base, owner, setting }: Flow): BoxItem {

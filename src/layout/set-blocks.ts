@@ -1,5 +1,5 @@
 import type { Block } from '../report/index.ts';
-import { changeFirst, neverBreak } from './band.ts';
+import { neverBreak } from './band.ts';
 import type { Band } from './band.ts';
 import { setEquation } from './blocks/equation.ts';
 import { setFigure } from './blocks/figure.ts';
@@ -43,25 +43,59 @@ function setBlock<Kind extends Block['kind']>(
   return set(block, column, setting);
 }
 
-/** Sets blocks below each other; what must stay with its next block is not parted from it. */
+/** What setting the blocks of a part carries from block to block. */
+export interface BlockSetter {
+  /** The setting but for the way back in here. */
+  readonly setting: Omit<Setting, 'setBlocks'>;
+  /** How much has been asked of the anchors so far. */
+  readonly askedSoFar: () => number;
+  /** Blocks set in earlier rounds that asked nothing: they come out the same again. */
+  readonly kept: Map<string, SetBlock>;
+}
+
+/**
+ * Sets blocks below each other; what must stay with its next block is not parted from it. `path`
+ * tells where in the part the blocks stand, so that a later round finds again what it can keep.
+ */
 export function setBlocks(
   blocks: readonly Block[],
   column: Column,
-  setting: Setting,
+  setter: BlockSetter,
+  path: string = '',
 ): SetBlock {
   const bands: Band[] = [];
   const nodes: ElementNode[] = [];
   let isKept = false;
-  for (const block of blocks) {
-    const set = setBlock(block, column, setting);
+  for (const [index, block] of blocks.entries()) {
+    const set = setOrKeep(block, column, setter, `${path}/${index}`);
     nodes.push(...set.nodes);
-    if (set.bands.length === 0) continue;
-    bands.push(
-      ...(isKept
-        ? changeFirst(set.bands, (band) => ({ ...band, breakBefore: neverBreak }))
-        : set.bands),
-    );
+    const [first, ...others] = set.bands;
+    if (first === undefined) continue;
+    bands.push(isKept ? { ...first, breakBefore: neverBreak } : first);
+    for (const band of others) bands.push(band);
     isKept = set.keepsWithNext === true;
   }
   return isKept ? { bands, nodes, keepsWithNext: true } : { bands, nodes };
+}
+
+function setOrKeep(
+  block: Block,
+  column: Column,
+  setter: BlockSetter,
+  path: string,
+): SetBlock {
+  const { kept, askedSoFar } = setter;
+  const known = kept.get(path);
+  if (known !== undefined) return known;
+  const before = askedSoFar();
+  let runs = 0;
+  const set = setBlock(block, column, {
+    ...setter.setting,
+    setBlocks: (inner, innerColumn) => {
+      runs += 1;
+      return setBlocks(inner, innerColumn, setter, `${path}.${runs}`);
+    },
+  });
+  if (askedSoFar() === before) kept.set(path, set);
+  return set;
 }

@@ -7,7 +7,8 @@ import { paginate } from './paginate.ts';
 import type { PageRange } from './paginate.ts';
 import type { Sheet } from './paper.ts';
 import { setBlocks } from './set-blocks.ts';
-import type { AnchorBook, Setting } from './setting.ts';
+import type { BlockSetter } from './set-blocks.ts';
+import type { AnchorBook, SetBlock, Setting } from './setting.ts';
 
 /** A part set and broken into pages, with what it took from outside to set it. */
 export interface SetPart {
@@ -16,13 +17,21 @@ export interface SetPart {
   readonly bands: readonly Band[];
   readonly pages: readonly PageRange[];
   readonly node: ElementNode;
-  readonly remarks: readonly string[];
+  /** Blocks that asked nothing and need not be set again. */
+  readonly kept: Map<string, SetBlock>;
   /** True as long as everything that it asked of the anchors is still answered the same. */
   readonly stillHolds: (anchors: AnchorBook) => boolean;
 }
 
 /** Everything that setting a part needs and that is the same for all parts. */
-export type PartTools = Omit<Setting, 'anchors' | 'remark' | 'setBlocks'>;
+export type PartTools = Omit<Setting, 'anchors' | 'setBlocks'>;
+
+/** A part, the paper for it, and what an earlier round has left of it. */
+export interface PartToSet {
+  readonly part: Part;
+  readonly sheet: Sheet;
+  readonly kept?: Map<string, SetBlock>;
+}
 
 const blankBand: Band = {
   height: 0,
@@ -34,13 +43,11 @@ const blankBand: Band = {
 
 /** Sets a part's blocks, breaks them into pages, and remembers what it asked for on the way. */
 export function setPart(
-  part: Part,
-  sheet: Sheet,
+  { part, sheet, kept = new Map<string, SetBlock>() }: PartToSet,
   anchors: AnchorBook,
   tools: PartTools,
 ): SetPart {
   const asked: ((now: AnchorBook) => boolean)[] = [];
-  const remarks = new Set<string>();
   const remember = <Answer extends string | undefined>(
     answer: Answer,
     ask: (now: AnchorBook) => Answer,
@@ -48,22 +55,21 @@ export function setPart(
     asked.push((now) => ask(now) === answer);
     return answer;
   };
-  const setting: Setting = {
+  const setting: BlockSetter['setting'] = {
     ...tools,
     anchors: {
       sheetOf: (anchor) =>
         remember(anchors.sheetOf(anchor), (now) => now.sheetOf(anchor)),
       says: (anchor) => {
         const says = remember(anchors.says(anchor), (now) => now.says(anchor));
-        if (says === undefined) remarks.add(unknownAnchor(anchor));
+        if (says === undefined) tools.remark(unknownAnchor(anchor));
         return says;
       },
       sheetCount: () => remember(anchors.sheetCount(), (now) => now.sheetCount()),
     },
-    remark: (remark) => remarks.add(remark),
-    setBlocks: (blocks, column) => setBlocks(blocks, column, setting),
   };
-  const set = setBlocks(part.blocks, sheet.column, setting);
+  const askedSoFar = (): number => asked.length;
+  const set = setBlocks(part.blocks, sheet.column, { setting, askedSoFar, kept });
   // A part without any content still has a sheet of its own.
   const some = set.bands.length === 0 ? [blankBand] : set.bands;
   const bands = changeFirst(some, (band) => ({
@@ -76,7 +82,7 @@ export function setPart(
     bands,
     pages: paginate(bands, sheet.column.height),
     node: elementNode('Part', set.nodes, { title: part.title }),
-    remarks: [...remarks],
+    kept,
     stillHolds: (now) => asked.every((holds) => holds(now)),
   };
 }

@@ -1,4 +1,4 @@
-import { boundedCache, missingCharacters, setText } from '../font/index.ts';
+import { missingCharacters, setText } from '../font/index.ts';
 import type { FontBook, SetText, TextStyle } from '../font/index.ts';
 
 /** Sets words and remembers them: a report says the same words on every sheet. */
@@ -10,7 +10,8 @@ export interface Words {
 /** Sets one word (or a space) on its baseline. Never throws: see `openWords`. */
 export type SetWord = (word: string) => SetText;
 
-const wordsKept = 12_000;
+// A look's words are forgotten together when there are too many: simpler than one by one, and rare.
+const wordsKept = 8000;
 
 /**
  * Opens a setter of words. A character that no face has a glyph for is set as its number in
@@ -20,11 +21,28 @@ export function openWords(
   fonts: FontBook,
   missing: (character: string) => void,
 ): Words {
-  const words = boundedCache<SetText>(wordsKept);
+  const setters = new Map<string, SetWord>();
+  const ofLook = new WeakMap<TextStyle, SetWord>();
   const inLook = (look: TextStyle): SetWord => {
-    const key = `${look.face}|${look.size}|${look.colour.join()}|${look.features?.join() ?? ''}|`;
-    return (word) =>
-      words.get(key + word, () => setText(fonts, look, spellOut(word, look.face)));
+    const known = ofLook.get(look);
+    if (known !== undefined) return known;
+    const features = look.features?.join() ?? '';
+    const key = `${look.face}|${look.size}|${look.colour.join()}|${features}`;
+    const setWord = setters.get(key) ?? openSetter(look);
+    setters.set(key, setWord);
+    ofLook.set(look, setWord);
+    return setWord;
+  };
+  const openSetter = (look: TextStyle): SetWord => {
+    const words = new Map<string, SetText>();
+    return (word) => {
+      const known = words.get(word);
+      if (known !== undefined) return known;
+      const set = setText(fonts, look, spellOut(word, look.face));
+      if (words.size >= wordsKept) words.clear();
+      words.set(word, set);
+      return set;
+    };
   };
   const spellOut = (word: string, face: string): string => {
     const drawn = word

@@ -1,13 +1,16 @@
 import { lineToLinear, lineToSpeech, lineToTex } from '../../equation/index.ts';
 import type { StatementLine } from '../../equation/index.ts';
 import { scaleDrawing } from '../../drawing/index.ts';
-import type { Drawing } from '../../drawing/index.ts';
+import type { Drawing, Mark } from '../../drawing/index.ts';
 import type { Block } from '../../report/index.ts';
 import { heightOfBands, neverBreak } from '../band.ts';
 import type { Band } from '../band.ts';
 import { elementNode } from '../element-node.ts';
 import type { ElementNode } from '../element-node.ts';
 import type { Column, SetBlock, Setting } from '../setting.ts';
+import { placeLine, setLines } from '../set-lines.ts';
+import { bodyBase } from '../text-look.ts';
+import { plainEquation, tryTypeset } from '../try-typeset.ts';
 import { setNote, withNote } from './margin-note.ts';
 
 type Equation = Extract<Block, { kind: 'equation' }>;
@@ -28,6 +31,7 @@ export function setEquation(
   setting: Setting,
 ): SetBlock {
   const { lines } = block.statement;
+  if (lines.length === 0) return { bands: [], nodes: [] };
   const gap = setting.theme.text.equationGap;
   const set = drawLines(lines, column, setting).map((drawing, index) =>
     setStatementLine(drawing, lines[index], column, setting),
@@ -60,15 +64,39 @@ function drawLines(
     ...lineToTex(line),
     actualText: lineToLinear(line),
   }));
-  const aligned = typesetter.typesetAligned(asTex, {
-    size: theme.text.equation,
-    colour: theme.colour.ink,
-    width,
-  });
+  const size = theme.text.equation;
+  const { ink: colour } = theme.colour;
+  const aligned = tryTypeset(() =>
+    typesetter.typesetAligned(asTex, { size, colour, width }),
+  );
+  if (aligned === undefined)
+    return lines.map((line) => drawPlain(line, width, setting));
   const widest = Math.max(width, ...aligned.lines.map((drawing) => drawing.width));
   return widest <= width
     ? aligned.lines
     : aligned.lines.map((drawing) => scaleDrawing(drawing, width / widest));
+}
+
+/** A line that cannot be typeset, as its linear text. */
+function drawPlain(line: StatementLine, width: number, setting: Setting): Drawing {
+  const text = lineToLinear(line);
+  setting.remark(plainEquation(text));
+  const base = bodyBase(setting.theme);
+  const content = [{ kind: 'text', text, style: 'plain' }] as const;
+  const lines = setLines(content, base, { width, align: 'ragged' }, setting);
+  let height = 0;
+  const marks = lines.flatMap((set): readonly Mark[] => {
+    const placed = placeLine(set, base.leading, { own: 'layout' });
+    const y = height;
+    height += placed.height;
+    return placed.pieces.map((piece) => ({
+      kind: 'group',
+      x: 0,
+      y: y + piece.y,
+      marks: piece.marks,
+    }));
+  });
+  return { width, height, baseline: base.leading * 0.72, marks };
 }
 
 interface SetStatementLine {
