@@ -10,7 +10,8 @@ export type Label =
 /** A support as it is drawn. */
 export interface PictureSupport {
   readonly x: number;
-  readonly type: 'pin' | 'roller' | 'fixed' | 'guide' | 'spring' | 'pin-with-rotation-spring';
+  readonly type:
+    'pin' | 'roller' | 'fixed' | 'guide' | 'spring' | 'pin-with-rotation-spring';
   /** Direction of an inclined roller's reaction in degrees from +x, counterclockwise; 90 for an ordinary one. */
   readonly normal?: number;
 }
@@ -50,7 +51,12 @@ export type PictureLoad = {
 
 /** An unknown (or found) force on a free body, drawn in its positive sense with an open arrowhead. */
 export type PictureReaction =
-  | { readonly kind: 'force'; readonly x: number; readonly degrees: number; readonly label: Label }
+  | {
+      readonly kind: 'force';
+      readonly x: number;
+      readonly degrees: number;
+      readonly label: Label;
+    }
   | {
       readonly kind: 'moment';
       readonly x: number;
@@ -68,7 +74,11 @@ export interface BeamPicture {
   readonly loads: readonly PictureLoad[];
   readonly reactions: readonly PictureReaction[];
   /** Dimension chains under the member, nearest first; each chain runs left to right. */
-  readonly dimensions: readonly (readonly { readonly from: number; readonly to: number; readonly label: Label }[])[];
+  readonly dimensions: readonly (readonly {
+    readonly from: number;
+    readonly to: number;
+    readonly label: Label;
+  }[])[];
 }
 
 /** A labelled value of a diagram; `side` tells which side of a jump it belongs to. */
@@ -87,7 +97,10 @@ export interface Diagram {
   /** Name and unit at the left, `V (kip)`. */
   readonly title: Label;
   /** The curve, or the greatest and least curves of an envelope; SI values. */
-  readonly curves: readonly { readonly of: Piecewise; readonly style: 'solid' | 'dashed' }[];
+  readonly curves: readonly {
+    readonly of: Piecewise;
+    readonly style: 'solid' | 'dashed';
+  }[];
   readonly keyValues: readonly KeyValue[];
   /** Whether positive values are drawn above or below the base line. */
   readonly positive: 'up' | 'down';
@@ -95,7 +108,11 @@ export interface Diagram {
 
 /** What a sign convention shows. */
 export type ConventionKind =
-  | { readonly kind: 'forces'; readonly horizontal: 'right' | 'left'; readonly vertical: 'up' | 'down' }
+  | {
+      readonly kind: 'forces';
+      readonly horizontal: 'right' | 'left';
+      readonly vertical: 'up' | 'down';
+    }
   | { readonly kind: 'moments'; readonly positive: 'counterclockwise' | 'clockwise' }
   | { readonly kind: 'axial' }
   | { readonly kind: 'shear' }
@@ -103,9 +120,17 @@ export type ConventionKind =
 
 /** What is to be drawn, as plain data; `alternate` says what it shows, with its numbers. */
 export type FigureSpec =
-  | { readonly kind: 'member'; readonly picture: BeamPicture; readonly alternate: string }
+  | {
+      readonly kind: 'member';
+      readonly picture: BeamPicture;
+      readonly alternate: string;
+    }
   /** One picture a free body; members taken apart at hinges have several, drawn on common stations one above another. */
-  | { readonly kind: 'free-body'; readonly pictures: readonly BeamPicture[]; readonly alternate: string }
+  | {
+      readonly kind: 'free-body';
+      readonly pictures: readonly BeamPicture[];
+      readonly alternate: string;
+    }
   /** Diagrams stacked under the member on common stations. */
   | {
       readonly kind: 'diagrams';
@@ -116,6 +141,9 @@ export type FigureSpec =
   /** Small drawings of sign conventions, side by side, a caption under each. */
   | {
       readonly kind: 'conventions';
-      readonly shown: readonly { readonly what: ConventionKind; readonly caption: string }[];
+      readonly shown: readonly {
+        readonly what: ConventionKind;
+        readonly caption: string;
+      }[];
       readonly alternate: string;
     };

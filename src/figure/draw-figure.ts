@@ -1,0 +1,47 @@
+import type { Drawing } from '../drawing/index.ts';
+import type { FontBook } from '../font/index.ts';
+import type { Theme } from '../theme/index.ts';
+import type { Typesetter } from '../typeset/index.ts';
+import type { FigureSetting } from './figure-setting.ts';
+import type { FigureSpec } from './figure-spec.ts';
+import { layDiagrams } from './diagrams/diagrams.ts';
+import { finishFigure } from './finish-figure.ts';
+import type { LaidFigure } from './finish-figure.ts';
+import { labelSetter } from './labels/set-label.ts';
+import type { Strip } from './pictures/board.ts';
+import { layFreeBodies } from './pictures/free-body.ts';
+import { layMember } from './pictures/member.ts';
+
+/** What figures are drawn with. */
+export interface FigureOptions {
+  /** Width of the drawing, points; its height follows from what it shows. */
+  readonly width: number;
+  readonly fonts: FontBook;
+  readonly typesetter: Typesetter;
+  readonly theme: Theme;
+}
+
+/** Draws a figure. The same specification and options always give the same drawing. */
+export function drawFigure(spec: FigureSpec, options: FigureOptions): Drawing {
+  const setLabel = labelSetter(options.fonts, options.typesetter);
+  return layOutFigure(spec, { ...options, setLabel }).drawing;
+}
+
+/** Lays a figure out and tells where everything stands; `setLabel` sets its labels. */
+export function layOutFigure(spec: FigureSpec, setting: FigureSetting): LaidFigure {
+  const { alternate } = spec;
+  return finishFigure(layStripOf(spec, setting), { width: setting.width, alternate });
+}
+
+function layStripOf(spec: FigureSpec, setting: FigureSetting): Strip {
+  switch (spec.kind) {
+    case 'member':
+      return layMember(spec.picture, setting);
+    case 'free-body':
+      return layFreeBodies(spec.pictures, setting);
+    case 'diagrams':
+      return layDiagrams(spec, setting);
+    case 'conventions':
+      throw new Error('not yet');
+  }
+}

@@ -1,0 +1,59 @@
+import type { Drawing, Mark } from '../../drawing/index.ts';
+import type { Box } from '../geometry/box.ts';
+import { overlaps } from '../geometry/box.ts';
+import type { Part } from '../ink/part.ts';
+
+/** A finished band of a figure: its marks and boxes, y from the axis of its member. */
+export interface Strip {
+  readonly marks: readonly Mark[];
+  readonly labels: readonly Box[];
+  /** Everything else drawn that a label could hide. */
+  readonly obstacles: readonly Box[];
+}
+
+/**
+ * A band of a figure while it is being drawn: it remembers what is where, so that the next thing
+ * can keep clear of it. Parts first, then labels; `strip` closes it.
+ */
+export interface Board {
+  /** Draws a part. `touchable` parts (the member itself) may be touched by arrows, never by labels. */
+  readonly draw: (part: Part, touchable?: 'touchable') => void;
+  /** Sets a label into its box. */
+  readonly write: (label: Drawing, box: Box) => void;
+  /** True where a part would keep `gap` from every part drawn so far that may not be touched. */
+  readonly hasRoomFor: (part: Part, gap?: number) => boolean;
+  /** True where a label would keep its distance from everything drawn and written. */
+  readonly isFree: (box: Box) => boolean;
+  /** All that is drawn or written so far. */
+  readonly taken: () => readonly Box[];
+  readonly strip: () => Strip;
+}
+
+/** Labels keep this far from lines, points. */
+const labelClearance = 1.3;
+
+/** An empty board. */
+export function openBoard(): Board {
+  const marks: Mark[] = [];
+  const solid: Box[] = [];
+  const touchable: Box[] = [];
+  const labels: Box[] = [];
+  const taken = (): readonly Box[] => [...touchable, ...solid, ...labels];
+  return {
+    draw: (part, kind) => {
+      marks.push(...part.marks);
+      (kind === 'touchable' ? touchable : solid).push(...part.boxes);
+    },
+    write: (label, box) => {
+      marks.push({ kind: 'group', x: box.left, y: box.top, marks: label.marks });
+      labels.push(box);
+    },
+    hasRoomFor: (part, gap = 0.8) =>
+      !part.boxes.some((box) =>
+        [...solid, ...labels].some((other) => overlaps(box, other, gap)),
+      ),
+    isFree: (box) => !taken().some((other) => overlaps(box, other, labelClearance)),
+    taken,
+    strip: () => ({ marks, labels, obstacles: [...touchable, ...solid] }),
+  };
+}
