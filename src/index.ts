@@ -6,4 +6,3 @@
 export { bindProject, composePackage, markOf, resultsOf, workProject } from './pipeline.ts';
 export type { BindOptions, Bound, Stage, WorkedProject } from './pipeline.ts';
 export { readResults } from './results/index.ts';
-export { schemaFor, schemaKinds } from './project/index.ts';

@@ -226,9 +226,8 @@ export type ReasonStep = CheckFact | { readonly kind: 'agreement'; readonly coun
 export interface SegmentFact {
   readonly from: Place;
   readonly to: Place;
-  readonly shear: Statement;
-  readonly moment: Statement;
-  readonly axial?: Statement;
+  /** V(x), M(x), and N(x) where there is any, a line each. */
+  readonly functions: Statement;
 }
 
 /** Facts of the internal forces of one case. */
@@ -307,7 +306,7 @@ export type ResultStep = {
 /** A caution that matters to this sheet. */
 export type CautionStep = {
   readonly kind: 'caution';
-  readonly caution: 'uplift' | 'nearly-unstable' | 'left-behind' | 'pattern' | 'given' | 'axial-shared' | 'upward-load';
+  readonly caution: 'uplift' | 'nearly-unstable' | 'left-behind' | 'handed-on-in-part' | 'pattern' | 'given' | 'axial-shared' | 'upward-load';
   readonly facts: Readonly<Record<string, string>>;
 };
 

@@ -46,7 +46,30 @@ export function workMembers(
     const circle = path.circles.find((ring) => ring.includes(definition.mark));
     done.set(definition.mark, unworked(definition, circleDiagnostic(definition, circle)));
   }
-  return project.members.flatMap(({ mark }) => done.get(mark) ?? []);
+  const works = project.members.flatMap(({ mark }) => done.get(mark) ?? []);
+  return works.map((one) => withPartsStayingBehind(one, works));
+}
+
+/** What a carried reaction leaves behind is a caution on both sheets: here on that of the member it comes from. */
+function withPartsStayingBehind(one: MemberWork, works: readonly MemberWork[]): MemberWork {
+  if (one.kind === 'unworked') return one;
+  const { mark } = one.work.definition;
+  const more = works.flatMap((other): readonly CautionStep[] =>
+    other.kind === 'unworked'
+      ? []
+      : other.work.cautions.flatMap((caution) =>
+          caution.caution === 'left-behind' && caution.facts['member'] === mark
+            ? [
+                {
+                  ...caution,
+                  caution: 'handed-on-in-part',
+                  facts: { ...caution.facts, member: other.work.definition.mark },
+                },
+              ]
+            : [],
+        ),
+  );
+  return more.length === 0 ? one : { ...one, work: { ...one.work, cautions: [...one.work.cautions, ...more] } };
 }
 
 interface Setting {

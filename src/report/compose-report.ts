@@ -127,6 +127,13 @@ function memberPlan(member: MemberReport): Plan {
     title: nameOf(derivation.mark, derivation.title),
     template: 'member',
     look: 'body',
-    facts: { ...derivation, anchor: anchorOf(derivation.mark) },
+    facts: {
+      ...derivation,
+      anchor: anchorOf(derivation.mark),
+      sections: derivation.sections.map((section) => ({
+        ...section,
+        hasCombinations: section.steps.some((step) => step.kind === 'entries' && step.for !== 'cases'),
+      })),
+    },
   };
 }

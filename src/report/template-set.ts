@@ -33,7 +33,8 @@ export interface TemplateSet {
  * Compiles templates as they are first used. Helpers that templates may call:
  * `equation` (a statement as a block), `math` (an expression in the line), `value` (a figure as
  * text), `figure` (a drawing), `listing` (lines of a file), `equals`, `either`, `list` (words joined
- * with commas and `and`), `plural`, `capital`.
+ * with commas and `and`), `plural`, `capital`, `ordinal` (a place counted from 1), `stepTemplate` (the
+ * template of a kind of step).
  */
 export function openTemplates(
   sources: Readonly<Record<string, string>>,
@@ -116,7 +117,8 @@ function addWordHelpers(handlebars: Handle): void {
     `${spelled(count)} ${count === 1 ? one : many}`,
   );
   handlebars.registerHelper('capital', (words: string) => words.charAt(0).toUpperCase() + words.slice(1));
-  handlebars.registerHelper('last', (words: readonly unknown[], index: number) => index === words.length - 1);
+  handlebars.registerHelper('ordinal', (index: number) => String(index + 1));
+  handlebars.registerHelper('stepTemplate', (kind: string) => `step-${kind}`);
 }
 
 /** A figure as text with its unit; any other expression in linear form. */

@@ -1,4 +1,4 @@
-import { name, number, product, type Statement, type Symbol, type Term } from '../../equation/index.ts';
+import { name, number, product, sum, type Statement, type Symbol, type Term } from '../../equation/index.ts';
 import type { Combination } from '../../standards/index.ts';
 import { valueAt, type BeamResult, type Restraint } from '../../statics/index.ts';
 import type { MemberContext } from '../case-context.ts';
@@ -169,11 +169,12 @@ function superposed(
     const from = cases.find((candidate) => candidate.mark === mark);
     const si = from === undefined ? 0 : valueAt(from[curve], extreme.x, side);
     const figure = value(printing, base, Math.abs(si));
-    return [{ sign: si * factor < 0 ? -1 : 1, of: product(number(Math.abs(factor)), figure) }];
+    const of_ = Math.abs(factor) === 1 ? figure : product(number(Math.abs(factor)), figure);
+    return [{ sign: si * factor < 0 ? -1 : 1, of: of_ }];
   });
   return {
     lines: [
-      { left: name(symbol), chain: [{ sign: '=', of: { kind: 'sum', terms } }] },
+      { left: name(symbol), chain: [{ sign: '=', of: sum(...terms) }] },
       { chain: [{ sign: '=', of: total }], boxed: true },
     ],
   };

@@ -156,7 +156,7 @@ function placed(
 
 function directionText({ degrees, text }: { readonly degrees: number; readonly text?: string }): string {
   const named: Readonly<Record<number, string>> = { 0: 'right', 90: 'up', 180: 'left', 270: 'down' };
-  return named[degrees] ?? text ?? `${degrees} deg`;
+  return named[degrees] ?? `toward ${text?.replace(/ ?deg$/, '°') ?? `${degrees}°`}`;
 }
 
 function originOf(context: MemberContext, load: BeamLoad, symbol: Symbol): OriginFact | undefined {

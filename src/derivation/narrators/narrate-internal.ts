@@ -54,11 +54,13 @@ function segmentFact(context: CaseContext, segment: Segment): SegmentFact {
   return {
     from: placeAtStation(context, from),
     to: placeAtStation(context, to),
-    shear: { lines: [functionLine(context, segment, segment.shear, 'shear')] },
-    moment: { lines: [functionLine(context, segment, segment.moment, 'moment')] },
-    ...(hasAxial
-      ? { axial: { lines: [functionLine(context, segment, segment.axial, 'axial')] } }
-      : {}),
+    functions: {
+      lines: [
+        ...(hasAxial ? [functionLine(context, segment, segment.axial, 'axial')] : []),
+        functionLine(context, segment, segment.shear, 'shear'),
+        functionLine(context, segment, segment.moment, 'moment'),
+      ],
+    },
   };
 }
 

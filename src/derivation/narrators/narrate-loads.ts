@@ -8,6 +8,7 @@ import {
   sum,
   type Expression,
   type Statement,
+  type StatementLine,
 } from '../../equation/index.ts';
 import type { BeamLoad } from '../../project/index.ts';
 import type { Resultant, SumTerm } from '../../statics/index.ts';
@@ -23,9 +24,11 @@ export function narrateLoads(
   context: CaseContext,
   terms: readonly SumTerm[],
 ): readonly EquationStep[] {
-  const conversions = loadsOfCase(context.structure, context.mark).flatMap(({ id }) =>
+  const converted = loadsOfCase(context.structure, context.mark).flatMap(({ id }) =>
     convert(context, id),
   );
+  const conversions: readonly EquationStep[] =
+    converted.length === 0 ? [] : [{ kind: 'conversion', statement: { lines: converted } }];
   const seen = new Set<string>();
   const prepared = terms.flatMap((term): readonly EquationStep[] => {
     if (term.source.kind !== 'load') return [];
@@ -38,7 +41,7 @@ export function narrateLoads(
 }
 
 /** A given size in another unit than the sums use, brought into it: `P₁ = 1,250 lb = 1.25 kip`. */
-function convert(context: CaseContext, id: string): readonly EquationStep[] {
+function convert(context: CaseContext, id: string): readonly StatementLine[] {
   const defined = context.defined.get(id);
   if (defined === undefined || defined.factor !== undefined || defined.from !== undefined) return [];
   const what = unitOfLoad(defined);
@@ -48,20 +51,13 @@ function convert(context: CaseContext, id: string): readonly EquationStep[] {
   return sizes
     .filter((size) => size.si !== 0 && !isInProjectUnit(context.printing, what, size))
     .slice(0, sizes[0]?.si === sizes[1]?.si ? 1 : 2)
-    .map((size): EquationStep => {
-      const statement: Statement = {
-        lines: [
-          {
-            left: name(symbol),
-            chain: [
-              { sign: '=', of: asGiven(size) },
-              { sign: '=', of: tidy(context.printing, what, size.si) },
-            ],
-          },
-        ],
-      };
-      return { kind: 'conversion', statement };
-    });
+    .map((size) => ({
+      left: name(symbol),
+      chain: [
+        { sign: '=', of: asGiven(size) },
+        { sign: '=', of: tidy(context.printing, what, size.si) },
+      ],
+    }));
 }
 
 /** What a load's size measures. */

@@ -41,7 +41,9 @@ export function solveFor(solving: Solving): Statement {
     sign: (entry.sign * turn) as 1 | -1,
     of: entry.numeric,
   }));
-  const numerator = sum(...moved);
+  // Positive terms first, so that no line begins with a minus where it need not.
+  const ordered = [...moved.filter(({ sign }) => sign > 0), ...moved.filter(({ sign }) => sign < 0)];
+  const numerator = sum(...ordered);
   const under = unknown.coefficient;
   const line = (of: Expression, withLeft: boolean): StatementLine => ({
     ...(withLeft ? { left } : {}),
@@ -57,8 +59,11 @@ export function solveFor(solving: Solving): Statement {
   return { lines: [line(quotient(numerator, under), true), ...middle, boxed] };
 }
 
+/** A single figure, with a minus or without: nothing is left to work out. */
 function isBare(of: Expression): boolean {
-  return of.kind === 'figure';
+  return (
+    of.kind === 'figure' || (of.kind === 'sum' && of.terms.length === 1 && of.terms[0]?.of.kind === 'figure')
+  );
 }
 
 /** Both printed lines of a sum: in symbols, and with numbers; each ends in `= 0`. */
@@ -71,25 +76,19 @@ export function sumStatement(
     entries.length === 0
       ? zero
       : { kind: 'sum', terms: entries.map((entry) => ({ sign: entry.sign, of: read(entry) })) };
-  return {
-    lines: [
-      {
-        left: title,
-        chain: [
-          { sign: '=', of: plainIfSingle(terms((entry) => entry.symbolic)) },
-          { sign: '=', of: zero },
-        ],
-        recheck: 'none',
-      },
-      {
-        chain: [
-          { sign: '=', of: plainIfSingle(terms((entry) => entry.numeric)) },
-          { sign: '=', of: zero },
-        ],
-        recheck: entries.some((entry) => entry.unknown !== undefined) ? 'none' : 'closure',
-      },
+  const line = (of: Expression): StatementLine => ({
+    chain: [
+      { sign: '=', of: plainIfSingle(of) },
+      { sign: '=', of: zero },
     ],
-  };
+    recheck: 'none',
+  });
+  const symbols: StatementLine = { left: title, ...line(terms((entry) => entry.symbolic)) };
+  const hasNumbers = entries.some(({ symbolic, numeric }) => symbolic !== numeric);
+  if (!hasNumbers) return { lines: [symbols] };
+  const isClosed = entries.every((entry) => entry.unknown === undefined);
+  const numbers = line(terms((entry) => entry.numeric));
+  return { lines: [symbols, isClosed ? { ...numbers, recheck: 'closure' } : numbers] };
 }
 
 function plainIfSingle(of: Expression): Expression {

@@ -20,7 +20,7 @@ export function closureChecks(context: CaseContext): readonly CheckOutcome[] {
         : '';
     const piece = pieceName(context, part);
     // The first line of the sum is in symbols; the check needs the numbers alone.
-    const [, numbers] = sumStatement(titleOf(context, sum), entries, bareZero).lines;
+    const numbers = sumStatement(titleOf(context, sum), entries, bareZero).lines.at(-1);
     const statement = {
       lines: numbers === undefined ? [] : [{ ...numbers, left: titleOf(context, sum) }],
     };

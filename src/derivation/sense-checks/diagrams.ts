@@ -81,9 +81,13 @@ export function cutFromRight(context: CaseContext): readonly CheckOutcome[] {
   const { max, min } = result.extremes.moment;
   const extreme = Math.abs(max.value) >= Math.abs(min.value) ? max : min;
   if (extreme.value === 0) return [];
-  const isJump = valueAt(result.moment, extreme.x, 'left') !== valueAt(result.moment, extreme.x, 'right');
-  if (isJump) return [];
-  const { expression, total, scale } = momentFromRight(context, extreme.x);
+  const fromLeft = valueAt(result.moment, extreme.x, 'left');
+  const fromRight = valueAt(result.moment, extreme.x, 'right');
+  const isLeft = Math.abs(fromLeft - extreme.value) < Math.abs(fromRight - extreme.value);
+  const side = isLeft ? 'left' : 'right';
+  // At the right end nothing is left beyond the cut; the areas have said what the moment is there.
+  if (extreme.x === structure.points.at(-1)?.x) return [];
+  const { expression, total, scale } = momentFromRight(context, extreme.x, side);
   return [
     {
       fact: {

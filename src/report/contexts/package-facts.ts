@@ -21,7 +21,7 @@ export function nameOf(mark: string, title: string | undefined): string {
 }
 
 /** Facts of the cover. */
-export function coverFacts({ project, members }: ReportInput): object {
+export function coverFacts({ project, members, combinations }: ReportInput): object {
   const { definition } = project;
   const revision = definition.revisions.at(-1);
   const open = definition.assumptions.filter(({ confirmed }) => !confirmed);
@@ -43,6 +43,7 @@ export function coverFacts({ project, members }: ReportInput): object {
     openAssumptions: open.length,
     openTracks: open.flatMap(({ track }) => (track === undefined ? [] : [track])),
     failed: members.flatMap((member) => (member.kind === 'failed' ? [member.mark] : [])),
+    untaken: combinations.untaken,
   };
 }
 
