@@ -14,7 +14,7 @@ import { intensityAt, type DistributedLoad } from './resultants.ts';
 import type { BeamOutcome, Determinacy } from './solution.ts';
 import type { BeamStructure, Load } from './structure.ts';
 import { tidyStructure } from './tidy-structure.ts';
-import { dropNoise, noiseTolerance } from './tolerances.ts';
+import { closureTolerance, dropNoise, noiseTolerance } from './tolerances.ts';
 
 /**
  * Solves a beam by statics, every case: reactions, forces through hinges, axial force, shear and
@@ -86,8 +86,9 @@ function solveCase(
     factors,
     work.map((value) => -value),
   );
-  // Rounding grows with the condition number; nothing below it is a force.
-  const noise = Math.max(noiseTolerance, 8 * Number.EPSILON * determinacy.condition);
+  // Rounding grows with the condition number. What is dropped must stay below what a residual shows.
+  const grown = 8 * Number.EPSILON * determinacy.condition;
+  const noise = Math.min(Math.max(noiseTolerance, grown), closureTolerance / 10);
   const values = system.units.map((unit, column) => {
     const index = columns[column];
     return index === undefined

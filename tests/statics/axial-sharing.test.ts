@@ -3,7 +3,9 @@ import { describe, expect, test } from 'vitest';
 import {
   areaUnder,
   isClosed,
+  keyOfUnknown,
   solveBeam,
+  solvingOrder,
   valueAt,
   type BeamResult,
   type BeamStructure,
@@ -172,6 +174,14 @@ describe('shareAxially', () => {
         );
         const outcome = solveBeam({ ...structure, supports });
         if (outcome.kind !== 'beam') throw new Error(JSON.stringify(outcome));
+        // The hand calculation gets by as well, and shares once.
+        const { steps } = solvingOrder({ ...structure, supports });
+        const found = steps.flatMap((step) =>
+          step.kind === 'single' ? [step.finds] : step.finds,
+        );
+        const unknowns = supports.flatMap(({ restraints }) => restraints).length;
+        expect(new Set(found.map(keyOfUnknown)).size).toBe(found.length);
+        expect(found).toHaveLength(unknowns + 2 * structure.hinges.length);
         const held = supports
           .filter(({ restraints }) => restraints.some(isRigidAlong))
           .map(({ x }) => x)

@@ -140,10 +140,7 @@ describe('solvingOrder', () => {
       'Σy on 0–10 → B0',
     ]);
     expect(order.steps[0]).toMatchObject({ kind: 'coupled' });
-    expect(order.checks.map(sumText)).toEqual(
-      ['ΣM(0) on 0–10'].map(() => sumText(order.checks[0]!)),
-    );
-    expect(order.checks[0]!.sum).not.toEqual({ kind: 'moments', about: 6 });
+    expect(order.checks.map(sumText)).toEqual(['ΣM(0) on 0–10']);
   });
 
   test('solves three together where all three rollers slant', () => {
