@@ -30,6 +30,8 @@
  */
 import { deriveMembers, workMembers, type BeamWork, type DerivedMember } from './derivation/index.ts';
 import { hasErrors, placeAt, type Diagnostic } from './diagnostics/index.ts';
+import type { FontBook } from './font/index.ts';
+import type { PagedDocument } from './layout/index.ts';
 import { readProject, type Project } from './project/index.ts';
 import { composeReport, reactionTable, templateNames, type MemberReport, type Report } from './report/index.ts';
 import { collectResults, writeResults, type EntryInput, type MemberInput } from './results/index.ts';
@@ -284,17 +286,77 @@ export async function bindProject(world: World, folder: string, options: BindOpt
   const { report, diagnostics } = composePackage(world, worked, options);
   const all = [...worked.diagnostics, ...diagnostics];
   if (report === undefined) return { worked, diagnostics: all };
-  tell('layout');
-  const { layOutReport } = await import('./layout/index.ts');
-  const laidOut = layOutReport(world, worked.project, report);
-  tell('writing');
+  const laidOut = await layOutPackage(world, worked.project, report, tell);
   const json = resultsOf(worked, {
     ...(options.only === undefined ? {} : { marks: options.only }),
     ...(options.stations === undefined ? {} : { stations: options.stations }),
-    sheets: laidOut.sheets,
+    sheets: laidOut.document.sheets,
   });
-  const { writePdf } = await import('./pdf/index.ts');
-  const pdf = await writePdf(laidOut, { images: worked.project.images });
+  tell('writing');
+  const pdf = await writePackage(worked.project, laidOut, { json, program: options.program });
   tell('done');
-  return { worked, pdf, json, sheetCount: laidOut.pages.length, sheets: laidOut.sheets, diagnostics: all };
+  const { pages, sheets } = laidOut.document;
+  return { worked, pdf, json, sheetCount: pages.length, sheets, diagnostics: all };
+}
+
+/** A document on its pages, and the faces it was set in. */
+interface LaidOut {
+  readonly document: PagedDocument;
+  readonly fonts: FontBook;
+}
+
+/** Fonts, typesetter and layout are heavy to load; they are entered only here. */
+async function layOutPackage(
+  world: World,
+  { images, theme }: Project,
+  report: Report,
+  tell: (stage: Stage) => void,
+): Promise<LaidOut> {
+  tell('layout');
+  const [{ openFonts }, { createTypesetter }, { layOut }, { defaultTheme, layOver }] =
+    await Promise.all([
+      import('./font/index.ts'),
+      import('./typeset/index.ts'),
+      import('./layout/index.ts'),
+      import('./theme/index.ts'),
+    ]);
+  const fonts = openFonts((name) => world.ownFile(name));
+  const typesetter = createTypesetter(fonts);
+  const document = layOut(report, { theme: layOver(defaultTheme, theme), fonts, typesetter, images });
+  return { document, fonts };
+}
+
+/** The PDF, with the definition files and results.json attached. */
+async function writePackage(
+  project: Project,
+  { document, fonts }: LaidOut,
+  { json, program }: { readonly json: string; readonly program: BindOptions['program'] },
+): Promise<Uint8Array> {
+  const { writePdf } = await import('./pdf/index.ts');
+  const encoder = new TextEncoder();
+  const date = project.definition.revisions.at(-1)?.date;
+  const version = `${program.name} ${program.version}`;
+  return writePdf(document, {
+    fonts,
+    images: project.images,
+    attachments: [
+      ...project.files.map(({ path, text }) => ({
+        name: path,
+        bytes: encoder.encode(text),
+        mime: 'application/yaml',
+        description: 'Definition file, as it was read',
+        relationship: 'Source' as const,
+      })),
+      {
+        name: 'results.json',
+        bytes: encoder.encode(json),
+        mime: 'application/json',
+        description: 'Every figure of the package, at full precision',
+        relationship: 'Data' as const,
+      },
+    ],
+    producer: version,
+    inputs: [version, ...project.files.map(({ path, sha256 }) => `${path} ${sha256}`)].join('\n'),
+    ...(date === undefined ? {} : { date }),
+  });
 }

@@ -12,6 +12,7 @@ import {
 } from './contexts/package-facts.ts';
 import { footOf } from './contexts/foot.ts';
 import { fillToBlocks } from './fill-to-blocks.ts';
+import { numberEquations } from './numbering.ts';
 import type { MemberReport, ReportInput } from './report-input.ts';
 import { openTemplates, type TemplateSet } from './template-set.ts';
 
@@ -40,7 +41,7 @@ export function composeReport(
     title: plan.title,
     look: plan.look,
     foot: footOf(input.project.definition, plan.title),
-    blocks: fill(templates, plan, diagnostics),
+    blocks: numberEquations(fill(templates, plan, diagnostics)),
   }));
   if (hasErrors(diagnostics)) return { diagnostics };
   const { definition } = input.project;

@@ -5,3 +5,4 @@
  */
 export type { Theme } from './theme.ts';
 export { defaultTheme } from './default-theme.ts';
+export { layOver } from './lay-over.ts';
