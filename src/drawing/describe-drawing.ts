@@ -1,4 +1,4 @@
-import type { Colour, Mark, PathStep, ShapeMark, Stroke } from './marks.ts';
+import type { Colour, GroupMark, Mark, PathStep, ShapeMark, Stroke } from './marks.ts';
 import type { Drawing } from './drawing.ts';
 
 /**
@@ -35,15 +35,22 @@ function describeMark(mark: Mark, indent: string): readonly string[] {
     }
     case 'anchor':
       return [`${indent}anchor ${round(mark.y)} #${mark.name}`];
-    case 'group': {
-      const element = mark.element === undefined ? '' : ` element ${mark.element}`;
-      const artifact = mark.artifact === undefined ? '' : ` artifact ${mark.artifact}`;
-      const actual = mark.actualText === undefined ? '' : ` “${mark.actualText}”`;
-      const clip = mark.clip === undefined ? '' : ` clip ${box(mark.clip)}`;
-      const head = `${indent}group ${at(mark)}${element}${artifact}${clip}${actual}`;
-      return [head, ...describeMarks(mark.marks, `${indent}  `)];
-    }
+    case 'group':
+      return [
+        `${indent}group ${at(mark)}${describeMeaning(mark)}`,
+        ...describeMarks(mark.marks, `${indent}  `),
+      ];
   }
+}
+
+function describeMeaning({ element, artifact, actualText, clip }: GroupMark): string {
+  const parts = [
+    element === undefined ? '' : ` element ${element}`,
+    artifact === undefined ? '' : ` artifact ${artifact}`,
+    clip === undefined ? '' : ` clip ${box(clip)}`,
+    actualText === undefined ? '' : ` “${actualText}”`,
+  ];
+  return parts.join('');
 }
 
 function describeShape({ path, fill, stroke }: ShapeMark): string {

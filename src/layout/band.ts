@@ -82,3 +82,13 @@ export function changeLast(
 ): readonly Band[] {
   return bands.map((band, index) => (index === bands.length - 1 ? change(band) : band));
 }
+
+const blank: Band = { height: 0, above: 0, below: 0, breakBefore: 0, pieces: [] };
+
+/** The same bands with an anchor at their top; where there are none, a band of no height holds it. */
+export function anchorBands(bands: readonly Band[], anchor: string): readonly Band[] {
+  return changeFirst(bands.length === 0 ? [blank] : bands, (band) => ({
+    ...band,
+    anchors: [anchor, ...(band.anchors ?? [])],
+  }));
+}

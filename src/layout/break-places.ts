@@ -3,8 +3,8 @@ import { codeFace } from './text-look.ts';
 
 // Behind a hyphen or stroke between two words, and behind a dash that something follows.
 const inText = /(?<=\p{L}{2}[-–/])(?=\p{L}{2})|(?<=—)(?=\S)/u;
-// Paths and keys break behind their separators.
-const inCode = /(?<=[/._:-])(?=[\p{L}\p{N}])/u;
+// Paths break behind their strokes; a file's name and its ending stay together.
+const inCode = /(?<=[/])(?=[\p{L}\p{N}])/u;
 
 /** The parts of a word that a line may end between, without a hyphen being added. */
 export function splitWord(word: string, look: TextStyle): readonly string[] {

@@ -4,6 +4,8 @@ import { mustBreak, mustNotBreak, wordItem } from './line-items.ts';
 import type { LineItem } from './line-items.ts';
 import type { Setting } from './setting.ts';
 
+const tolerance = 1e-6;
+
 /**
  * Breaks items into lines with a ragged right edge: each line takes as many words as fit. A word
  * that is wider than the column is hyphenated, and where that does not do, broken anywhere, so
@@ -34,16 +36,29 @@ function endOfLine(items: readonly LineItem[], from: number, width: number): num
   for (let index = from; index < items.length; index += 1) {
     const item = items[index];
     if (item === undefined) break;
-    if (isLegalBreak(items, index) && (hasBox || isForced(item))) {
-      const here = used + (item.type === 'penalty' ? item.width : 0);
-      if (here > width + 1e-6 && best !== undefined) return best;
-      if (isForced(item) || here > width + 1e-6) return index;
+    if (canEndAt(items, index, hasBox)) {
+      const isOver = used + hyphenWidth(item) > width + tolerance;
+      if (isOver && best !== undefined) return best;
+      if (isOver || isForced(item)) return index;
       best = index;
     }
-    if (item.type === 'box') hasBox = true;
-    if (item.type === 'box' || (item.type === 'glue' && hasBox)) used += item.width;
+    hasBox ||= item.type === 'box';
+    // Spaces before the first word of a line take no room.
+    if (hasBox && item.type !== 'penalty') used += item.width;
   }
   return items.length - 1;
+}
+
+/** A line ends at a legal break with something before it, or where it must. */
+function canEndAt(items: readonly LineItem[], index: number, hasBox: boolean): boolean {
+  const item = items[index];
+  return (
+    isLegalBreak(items, index) && (hasBox || (item !== undefined && isForced(item)))
+  );
+}
+
+function hyphenWidth(item: LineItem): number {
+  return item.type === 'penalty' ? item.width : 0;
 }
 
 function isForced(item: LineItem): boolean {
@@ -59,7 +74,7 @@ function isLegalBreak(items: readonly LineItem[], index: number): boolean {
 
 /** The widest that cannot be broken, points: no column of a table should be narrower. */
 export function widestChunk(items: readonly LineItem[]): number {
-  return Math.max(0, ...chunksOf(items).map(({ width }) => width));
+  return chunksOf(items).reduce((widest, { width }) => Math.max(widest, width), 0);
 }
 
 interface Chunk {
@@ -79,8 +94,7 @@ function chunksOf(items: readonly LineItem[]): readonly Chunk[] {
   };
   for (const [index, item] of items.entries()) {
     if (isLegalBreak(items, index)) {
-      const hyphen = item.type === 'penalty' ? item.width : 0;
-      width += hyphen;
+      width += hyphenWidth(item);
       finish();
       chunks.push({ items: [item], width: 0 });
     } else {
@@ -119,7 +133,7 @@ function breakAnywhere(
       if (item.type !== 'box' || item.word === undefined) return [item];
       const { look, text } = item.word;
       const { owner } = item;
-      return [...text].map((letter) => wordItem(letter, look, { owner, setting }));
+      return Array.from(text, (letter) => wordItem(letter, look, { owner, setting }));
     });
   return loose.flatMap((item, index): readonly LineItem[] => {
     const follows =

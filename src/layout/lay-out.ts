@@ -119,8 +119,8 @@ function drawPages(
   const { theme } = partTools;
   const pages: Page[] = [];
   for (const { part, sheet, bands, pages: ranges } of parts) {
-    const stamp =
-      report.stamp === undefined ? [] : setStamp(report.stamp, sheet, partTools);
+    const { stamp: word = '' } = report;
+    const stamp = word === '' ? [] : [setStamp(word, sheet, partTools)];
     for (const range of ranges) {
       const label = String(pages.length + 1);
       const foot = setFoot(

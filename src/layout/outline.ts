@@ -14,76 +14,47 @@ export interface AnchoredPart {
 /** Gives anchors to the headings that bookmarks lead to, and finds out what each anchor is called. */
 export function anchorPart(given: Part): AnchoredPart {
   let count = 0;
-  const anchorBlock = (block: Block): Block => {
-    switch (block.kind) {
-      case 'heading': {
-        if (block.bookmark === undefined || block.anchor !== undefined) return block;
-        count += 1;
-        return { ...block, anchor: `${given.anchor}-heading-${count}` };
-      }
-      case 'group':
-        return { ...block, blocks: block.blocks.map(anchorBlock) };
-      case 'list':
-        return { ...block, items: block.items.map((item) => item.map(anchorBlock)) };
-      case 'paragraph':
-      case 'table':
-      case 'equation':
-      case 'figure':
-      case 'image':
-      case 'listing':
-      case 'space':
-        return block;
-    }
+  const anchorHeading = (block: Block): Block => {
+    if (block.kind !== 'heading') return withInner(block, anchorHeading);
+    if (block.bookmark === undefined || block.anchor !== undefined) return block;
+    count += 1;
+    return { ...block, anchor: `${given.anchor}-heading-${count}` };
   };
-  const part = { ...given, blocks: given.blocks.map(anchorBlock) };
+  const part = { ...given, blocks: given.blocks.map(anchorHeading) };
   const titles = new Map([[part.anchor, part.title]]);
-  for (const block of part.blocks) collectTitles(block, part.title, titles);
+  for (const block of withAllInner(part.blocks)) {
+    const anchor = 'anchor' in block ? block.anchor : undefined;
+    if (anchor !== undefined) titles.set(anchor, titleOf(block) || part.title);
+  }
   return { part, titles, bookmark: bookmarkOf(part) };
 }
 
-function collectTitles(
-  block: Block,
-  fallback: string,
-  titles: Map<string, string>,
-): void {
-  switch (block.kind) {
-    case 'heading':
-      if (block.anchor !== undefined)
-        titles.set(block.anchor, plainText(block.content));
-      return;
-    case 'figure':
-      if (block.anchor !== undefined)
-        titles.set(block.anchor, plainText(block.caption ?? []) || fallback);
-      return;
-    case 'group':
-      if (block.anchor !== undefined)
-        titles.set(block.anchor, titleWithin(block.blocks) ?? fallback);
-      for (const inner of block.blocks) collectTitles(inner, fallback, titles);
-      return;
-    case 'list':
-      for (const inner of block.items.flat()) collectTitles(inner, fallback, titles);
-      return;
-    case 'paragraph':
-    case 'table':
-    case 'equation':
-    case 'image':
-    case 'listing':
-    case 'space':
-      return;
-  }
+/** The block with each block inside it changed. */
+function withInner(block: Block, change: (inner: Block) => Block): Block {
+  if (block.kind === 'group') return { ...block, blocks: block.blocks.map(change) };
+  if (block.kind !== 'list') return block;
+  return { ...block, items: block.items.map((item) => item.map(change)) };
+}
+
+/** Blocks and all blocks inside them, in reading order. */
+function withAllInner(blocks: readonly Block[]): readonly Block[] {
+  return blocks.flatMap((block) => [block, ...withAllInner(innerOf(block))]);
+}
+
+function innerOf(block: Block): readonly Block[] {
+  if (block.kind === 'group') return block.blocks;
+  return block.kind === 'list' ? block.items.flat() : [];
+}
+
+/** What an anchored block is called: a heading by its words, a figure by its caption, a group by its first heading. */
+function titleOf(block: Block): string {
+  if (block.kind === 'heading') return plainText(block.content);
+  if (block.kind === 'figure') return plainText(block.caption ?? []);
+  return plainText(headingsIn(innerOf(block))[0]?.content ?? []);
 }
 
 function headingsIn(blocks: readonly Block[]): readonly Heading[] {
-  return blocks.flatMap((block): readonly Heading[] => {
-    if (block.kind === 'heading') return [block];
-    if (block.kind === 'group') return headingsIn(block.blocks);
-    return block.kind === 'list' ? headingsIn(block.items.flat()) : [];
-  });
-}
-
-function titleWithin(blocks: readonly Block[]): string | undefined {
-  const heading = headingsIn(blocks)[0];
-  return heading === undefined ? undefined : plainText(heading.content);
+  return withAllInner(blocks).filter((block) => block.kind === 'heading');
 }
 
 /** The bookmark of a part with those of its headings below it; a heading that repeats the part's title adds none. */

@@ -1,4 +1,4 @@
-import { gapBetween, neverBreak } from './band.ts';
+import { gapBetween } from './band.ts';
 import type { Band } from './band.ts';
 
 /** The bands of one page: those from `from` up to but without `to`. */
@@ -8,14 +8,15 @@ export interface PageRange {
 }
 
 // Costs are in one currency: what a page costs that is left empty, as the square of the share left
-// empty times `emptyCost`; a page left a tenth empty costs 1, one left half empty 25.
-const emptyCost = 100;
+// empty times `emptyCost`; a page left a tenth empty costs 2.5, one left half empty 62.
+const emptyCost = 250;
 const leastFilled = 1 / 3;
 const underfullCost = 2000;
 // Each page has a price, so that of two ways to fill them the shorter wins.
 const pagePrice = 4;
 // The first line that sticks out of a page costs more than any number of forbidden breaks.
 const overfullCost = 1e10;
+const tolerance = 1e-6;
 
 /**
  * Breaks the bands of a part into pages, all at once: of all ways to break them the one that
@@ -44,28 +45,46 @@ interface Step {
   readonly from: number;
 }
 
+/** A band as pagination sees it, measured on one endless page. */
+interface Measured {
+  /** Where a page ends that ends with this band. */
+  readonly foot: number;
+  /** Where a page begins that begins with this band, what it repeats included. */
+  readonly start: number;
+  readonly breakBefore: number;
+}
+
 function bestSteps(bands: readonly Band[], height: number): readonly Step[] {
-  const tops = measureTops(bands);
-  const extra = bands.map((band) => repeatedHeight(band));
+  const measured = measure(bands);
   const steps: Step[] = [{ cost: 0, from: 0 }];
-  for (let to = 1; to <= bands.length; to += 1) {
-    let best: Step | undefined;
-    const last = bands[to - 1];
-    const foot = (tops[to - 1] ?? 0) + (last?.height ?? 0) + (last?.closing ?? 0);
-    for (let from = to - 1; from >= 0; from -= 1) {
-      const used = foot - (tops[from] ?? 0) + (from === 0 ? 0 : (extra[from] ?? 0));
-      // Pages only grow when they begin earlier: the first too tall ends the search.
-      if (used > height + 1e-6 && best !== undefined) break;
-      const next = bands[to];
-      const cost =
-        (steps[from]?.cost ?? 0) +
-        pageCost({ used, height, isLast: next === undefined }) +
-        (next?.breakBefore ?? 0);
-      if (best === undefined || cost < best.cost) best = { cost, from };
-    }
-    steps.push(best ?? { cost: 0, from: to - 1 });
+  for (let to = 1; to <= measured.length; to += 1) {
+    const next = measured[to];
+    const page = { height, isLast: next === undefined };
+    const step = bestStepTo(to, measured, steps, page);
+    steps.push({ from: step.from, cost: step.cost + (next?.breakBefore ?? 0) });
   }
   return steps;
+}
+
+type PageKind = Pick<PageFill, 'height' | 'isLast'>;
+
+/** The best last page of all that end before `to`. */
+function bestStepTo(
+  to: number,
+  measured: readonly Measured[],
+  steps: readonly Step[],
+  page: PageKind,
+): Step {
+  const foot = measured[to - 1]?.foot ?? 0;
+  let best: Step = { cost: Infinity, from: to - 1 };
+  for (let from = to - 1; from >= 0; from -= 1) {
+    const used = foot - (measured[from]?.start ?? 0);
+    // Pages only grow when they begin earlier: the first too tall ends the search.
+    if (used > page.height + tolerance && best.cost < Infinity) break;
+    const cost = (steps[from]?.cost ?? 0) + pageCost({ ...page, used });
+    if (cost < best.cost) best = { cost, from };
+  }
+  return best;
 }
 
 interface PageFill {
@@ -75,29 +94,26 @@ interface PageFill {
 }
 
 function pageCost({ used, height, isLast }: PageFill): number {
-  if (used > height + 1e-6) return pagePrice + overfullCost * (used / height);
+  if (used > height + tolerance) return pagePrice + overfullCost * (used / height);
   if (isLast) return pagePrice;
   const empty = 1 - used / height;
   const underfull = used < leastFilled * height ? underfullCost : 0;
   return pagePrice + emptyCost * empty ** 2 + underfull;
 }
 
-/** Top of every band where all stand on one endless page. */
-function measureTops(bands: readonly Band[]): readonly number[] {
-  const tops: number[] = [];
+function measure(bands: readonly Band[]): readonly Measured[] {
   let y = 0;
-  for (const [index, band] of bands.entries()) {
+  return bands.map((band, index): Measured => {
     const before = bands[index - 1];
-    if (before !== undefined) y += gapBetween(before, band);
-    tops.push(y);
-    y += band.height;
-  }
-  return tops;
-}
-
-/** Height of what is repeated above a band that begins a page. */
-function repeatedHeight(band: Band): number {
-  return (band.repeats ?? []).reduce((sum, repeat) => sum + repeat.height, 0);
+    const top = before === undefined ? y : y + gapBetween(before, band);
+    y = top + band.height;
+    const repeated = (band.repeats ?? []).reduce((sum, { height }) => sum + height, 0);
+    return {
+      foot: y + (band.closing ?? 0),
+      start: before === undefined ? top : top - repeated,
+      breakBefore: band.breakBefore,
+    };
+  });
 }
 
 /** A band at its place on a page, y from the top of the text area. */
@@ -127,9 +143,4 @@ export function placeBands(
     y += band.height;
   }
   return placed;
-}
-
-/** True where a page must not begin with the band. */
-export function isTied(band: Band): boolean {
-  return band.breakBefore >= neverBreak;
 }

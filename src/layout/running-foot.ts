@@ -118,7 +118,7 @@ function lineWriter({
   const shorten = (value: string, room: number): string => {
     const widthOf = (text: string): number => words.inLook(ink)(text).width;
     if (widthOf(value) <= room) return value;
-    const letters = [...value];
+    const letters = Array.from(value);
     while (letters.length > 1 && widthOf(`${letters.join('').trimEnd()}…`) > room)
       letters.pop();
     return `${letters.join('').trimEnd()}…`;

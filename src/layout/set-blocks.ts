@@ -15,7 +15,7 @@ import type { Column, SetBlock, Setting } from './setting.ts';
 import { setTable } from './table/set-table.ts';
 
 type SetOne<Kind extends Block['kind']> = (
-  block: Extract<Block, { kind: Kind }>,
+  block: Extract<Block, { readonly kind: Kind }>,
   column: Column,
   setting: Setting,
 ) => SetBlock;
@@ -34,12 +34,9 @@ const setters: { readonly [Kind in Block['kind']]: SetOne<Kind> } = {
   group: setGroup,
 };
 
-function setBlock<Kind extends Block['kind']>(
-  block: Extract<Block, { kind: Kind }>,
-  column: Column,
-  setting: Setting,
-): SetBlock {
-  const set = setters[block.kind as Kind] as SetOne<Kind>;
+function setBlock(block: Block, column: Column, setting: Setting): SetBlock {
+  // The setter of a block's own kind takes it; TypeScript cannot follow that through the record.
+  const set = setters[block.kind] as SetOne<Block['kind']>;
   return set(block, column, setting);
 }
 

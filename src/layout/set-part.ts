@@ -1,5 +1,5 @@
 import type { Part } from '../report/index.ts';
-import { changeFirst } from './band.ts';
+import { anchorBands } from './band.ts';
 import type { Band } from './band.ts';
 import { elementNode } from './element-node.ts';
 import type { ElementNode } from './element-node.ts';
@@ -33,14 +33,6 @@ export interface PartToSet {
   readonly kept?: Map<string, SetBlock>;
 }
 
-const blankBand: Band = {
-  height: 0,
-  above: 0,
-  below: 0,
-  breakBefore: 0,
-  pieces: [],
-};
-
 /** Sets a part's blocks, breaks them into pages, and remembers what it asked for on the way. */
 export function setPart(
   { part, sheet, kept = new Map<string, SetBlock>() }: PartToSet,
@@ -70,12 +62,7 @@ export function setPart(
   };
   const askedSoFar = (): number => asked.length;
   const set = setBlocks(part.blocks, sheet.column, { setting, askedSoFar, kept });
-  // A part without any content still has a sheet of its own.
-  const some = set.bands.length === 0 ? [blankBand] : set.bands;
-  const bands = changeFirst(some, (band) => ({
-    ...band,
-    anchors: [part.anchor, ...(band.anchors ?? [])],
-  }));
+  const bands = anchorBands(set.bands, part.anchor);
   return {
     part,
     sheet,

@@ -34,7 +34,8 @@ export function openAnchors(
   const sheetOf = (anchor: string): string => {
     if (!titles.has(anchor)) return '?';
     const sheet = counted?.sheets.get(anchor);
-    return sheet === undefined ? unknownYet : String(sheet);
+    if (sheet !== undefined) return String(sheet);
+    return counted === undefined ? unknownYet : '?';
   };
   return {
     sheetOf,

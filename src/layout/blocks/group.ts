@@ -1,5 +1,5 @@
 import type { Block } from '../../report/index.ts';
-import { changeFirst, heightOfBands, neverBreak } from '../band.ts';
+import { anchorBands, heightOfBands, neverBreak } from '../band.ts';
 import type { Band, Frame } from '../band.ts';
 import { narrowed } from '../column.ts';
 import { elementNode } from '../element-node.ts';
@@ -16,11 +16,7 @@ export function setGroup(block: Group, column: Column, setting: Setting): SetBlo
   const set = setRole(block, column, setting);
   const { anchor } = block;
   if (anchor === undefined) return set;
-  const bands = changeFirst(set.bands, (band) => ({
-    ...band,
-    anchors: [anchor, ...(band.anchors ?? [])],
-  }));
-  return { ...set, bands };
+  return { ...set, bands: anchorBands(set.bands, anchor) };
 }
 
 function setRole(block: Group, column: Column, setting: Setting): SetBlock {

@@ -1,6 +1,6 @@
 import type { Block } from '../../report/index.ts';
 import type { Theme } from '../../theme/index.ts';
-import { changeFirst, neverBreak } from '../band.ts';
+import { anchorBands, neverBreak } from '../band.ts';
 import type { Column, SetBlock, Setting } from '../setting.ts';
 import { setLines, textNode } from '../set-lines.ts';
 import { textBase } from '../text-look.ts';
@@ -37,9 +37,6 @@ export function setHeading(block: Heading, column: Column, setting: Setting): Se
     index === 0 ? band : { ...band, breakBefore: neverBreak },
   );
   const { anchor } = block;
-  const anchored =
-    anchor === undefined
-      ? whole
-      : changeFirst(whole, (band) => ({ ...band, anchors: [anchor] }));
+  const anchored = anchor === undefined ? whole : anchorBands(whole, anchor);
   return { bands: anchored, nodes: [node], keepsWithNext: true };
 }

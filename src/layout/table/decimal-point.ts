@@ -17,14 +17,28 @@ export function decimalPointOf(line: Line): number | undefined {
     .sort((one, other) => one.x - other.x);
   const first = characters.findIndex(({ text }) => isDigit(text));
   if (first < 0) return undefined;
-  for (let index = first; index < characters.length; index += 1) {
-    const character = characters[index];
-    const next = characters[index + 1];
-    if (character?.text === '.' && isDigit(next?.text ?? '')) return character.x;
-    const goesOn = isDigit(next?.text ?? '') || isInNumber(characters, index + 1);
-    if (!goesOn) return next?.x ?? line.width;
-  }
-  return line.width;
+  const end = endOfWhole(characters, first);
+  return characters[end]?.x ?? line.width;
+}
+
+/** The character behind the digits before the point: the point itself, or what follows the number. */
+function endOfWhole(characters: readonly PlacedCharacter[], first: number): number {
+  let index = first;
+  while (isDigit(textAt(characters, index)) || isSeparator(characters, index))
+    index += 1;
+  return index;
+}
+
+function textAt(characters: readonly PlacedCharacter[], index: number): string {
+  return characters[index]?.text ?? '';
+}
+
+/** A comma or a narrow space between thousands: with a digit behind it. */
+function isSeparator(characters: readonly PlacedCharacter[], index: number): boolean {
+  return (
+    /^[,\u2009\u202f]$/u.test(textAt(characters, index)) &&
+    isDigit(textAt(characters, index + 1))
+  );
 }
 
 function charactersOf(marks: readonly Mark[], dx: number): readonly PlacedCharacter[] {
@@ -37,10 +51,4 @@ function charactersOf(marks: readonly Mark[], dx: number): readonly PlacedCharac
 
 function isDigit(text: string): boolean {
   return /^\d/u.test(text);
-}
-
-/** A separator of thousands or the point itself, with a digit behind it. */
-function isInNumber(characters: readonly PlacedCharacter[], index: number): boolean {
-  const text = characters[index]?.text ?? '';
-  return /^[.,\u2009\u202f]$/u.test(text) && isDigit(characters[index + 1]?.text ?? '');
 }

@@ -52,9 +52,9 @@ export function measureGrid(
   const head = measure(table.head, look.head);
   const body = measure(table.body, look.body);
   const cells = [...head, ...body].flatMap((row) => row.cells);
-  const count = Math.max(
+  const count = cells.reduce(
+    (most, { from, count: spanned }) => Math.max(most, from + spanned),
     aligns.length,
-    ...cells.map(({ from, count: spanned }) => from + spanned),
   );
   const points = Array.from({ length: count }, (_, index) => pointOf(cells, index));
   const wishes = wishesOf(cells, { points, gap: look.gap });
@@ -108,10 +108,9 @@ function wishesOf(
 ): readonly ColumnWish[] {
   const single = points.map(({ before, after }, column): ColumnWish => {
     const own = cells.filter(({ from, count }) => from === column && count === 1);
-    return {
-      natural: Math.max(before + after, ...own.map((cell) => cell.natural)),
-      least: Math.max(before + after, ...own.map((cell) => cell.least)),
-    };
+    const widest = (of: 'natural' | 'least'): number =>
+      own.reduce((width, cell) => Math.max(width, cell[of]), before + after);
+    return { natural: widest('natural'), least: widest('least') };
   });
   return cells
     .filter(({ count }) => count > 1)
