@@ -3,6 +3,7 @@ import { beamCodes, type BeamCode } from './codes/beam.ts';
 import { carriedCodes, type CarriedCode } from './codes/carried.ts';
 import { folderCodes, type FolderCode } from './codes/folder.ts';
 import { formCodes, type FormCode } from './codes/form.ts';
+import { loadCodes, type LoadCode } from './codes/loads.ts';
 import { programCodes, type ProgramCode } from './codes/program.ts';
 import { projectCodes, type ProjectCode } from './codes/project.ts';
 import { remarkCodes, type RemarkCode } from './codes/remarks.ts';
@@ -16,6 +17,7 @@ export type Code =
   | FormCode
   | ProjectCode
   | BeamCode
+  | LoadCode
   | CarriedCode
   | StaticsCode
   | RemarkCode
@@ -28,6 +30,7 @@ export const codes: Readonly<Record<Code, CodeEntry>> = {
   ...formCodes,
   ...projectCodes,
   ...beamCodes,
+  ...loadCodes,
   ...carriedCodes,
   ...staticsCodes,
   ...remarkCodes,

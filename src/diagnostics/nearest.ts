@@ -1,8 +1,11 @@
+/** No folder of people's has more names of one kind; a file made to waste time may. */
+const mostCandidates = 500;
+
 /**
  * The candidate that a word was most likely meant to be: the one that the fewest slips of the
  * keyboard away (a letter left out, put in, changed, or two neighbours swapped), provided that no
  * more than a third of the word is wrong. Case counts little: `b1` suggests `B1`. Undefined where
- * nothing is near; the first of equals otherwise.
+ * nothing is near; the first of equals otherwise. Only the first 500 candidates are looked at.
  */
 export function nearest(
   word: string,
@@ -10,7 +13,7 @@ export function nearest(
 ): string | undefined {
   const folded = word.toLowerCase();
   let best: { readonly candidate: string; readonly slips: number } | undefined;
-  for (const candidate of candidates) {
+  for (const candidate of candidates.slice(0, mostCandidates)) {
     const most = Math.max(1, Math.floor(Math.max(word.length, candidate.length) / 3));
     if (Math.abs(candidate.length - word.length) > most) continue;
     const slips = slipsBetween(folded, candidate.toLowerCase());
@@ -25,26 +28,33 @@ export function nearest(
  * for computer detection and correction of spelling errors", CACM 7 (3), 1964.
  */
 function slipsBetween(one: string, other: string): number {
-  let beforeLast: number[] = [];
-  let last = Array.from({ length: other.length + 1 }, (_, index) => index);
+  let beforeLast: readonly number[] = [];
+  let last: readonly number[] = Array.from({ length: other.length + 1 }, (_, at) => at);
   for (let row = 1; row <= one.length; row += 1) {
     const current = [row];
     for (let column = 1; column <= other.length; column += 1) {
-      const same = one[row - 1] === other[column - 1];
-      const swapped =
-        row > 1 &&
-        column > 1 &&
-        one[row - 1] === other[column - 2] &&
-        one[row - 2] === other[column - 1];
+      const changed = one[row - 1] === other[column - 1] ? 0 : 1;
       current[column] = Math.min(
-        (last[column] ?? 0) + 1,
-        (current[column - 1] ?? 0) + 1,
-        (last[column - 1] ?? 0) + (same ? 0 : 1),
-        swapped ? (beforeLast[column - 2] ?? 0) + 1 : Infinity,
+        cell(last, column) + 1,
+        cell(current, column - 1) + 1,
+        cell(last, column - 1) + changed,
+        isSwap({ one, row }, { other, column })
+          ? cell(beforeLast, column - 2) + 1
+          : Infinity,
       );
     }
     beforeLast = last;
     last = current;
   }
-  return last[other.length] ?? 0;
+  return cell(last, other.length);
+}
+
+const cell = (row: readonly number[], column: number): number => row[column] ?? 0;
+
+function isSwap(
+  { one, row }: { readonly one: string; readonly row: number },
+  { other, column }: { readonly other: string; readonly column: number },
+): boolean {
+  if (row < 2 || column < 2) return false;
+  return one[row - 1] === other[column - 2] && one[row - 2] === other[column - 1];
 }

@@ -24,3 +24,7 @@ export type { LoadPath } from './load-path.ts';
 export { idealise } from './idealise/idealise.ts';
 export type { Idealised, LoadView } from './idealise/idealise.ts';
 export type { CarriedComponents, LeftBehind } from './idealise/idealise-carried.ts';
+export { schemaFor } from './schema-for.ts';
+export { fileKinds } from './kinds/file-kinds.ts';
+export type { FileKind, FileKindName } from './kinds/file-kinds.ts';
+export type { JsonSchema, Shape } from './shape/shape.ts';

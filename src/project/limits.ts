@@ -5,6 +5,7 @@ import type { Reading } from './reading.ts';
 import { readSum } from './read-sum.ts';
 import type { LimitEntry } from './names.ts';
 import type { Named } from './shape/map-of.ts';
+import { listed } from './shape/listed.ts';
 
 /** Deflection limits as read, and whether `cantilevers: plain` turns the doubled length of overhangs off. */
 export interface ReadLimits {
@@ -81,7 +82,7 @@ function isEntry(
         : `no case \`${stranger.case}\` is known to the limit \`${entry.name.value}\``,
     span: entry.name.span,
     hints: [
-      `write cases with a + between: D+L; cases here: ${cases.map((one) => one.mark).join(', ')}`,
+      `write cases with a + between: D+L; cases here: ${listed(cases.map((one) => one.mark))}`,
     ],
   });
   return false;

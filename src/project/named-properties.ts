@@ -8,6 +8,7 @@ import {
 import type { CrossSection, Material } from './definitions.ts';
 import type { Premises } from './premises.ts';
 import type { Reading } from './reading.ts';
+import { present } from './shape/present.ts';
 import type { Placed } from './shape/shape.ts';
 
 /** A cross-section by name: the project's own first, then the built-in tables; an unknown name is reported. */
@@ -16,7 +17,10 @@ export function findSectionNamed(
   premises: Premises,
   reading: Reading,
 ): CrossSection | undefined {
-  const found = premises.sections.get(name.value) ?? tabulatedSection(name.value);
+  const own = premises.sections.get(name.value);
+  // One of the project's own that could not be read has been reported where it stands.
+  if (own !== undefined || premises.sections.has(name.value)) return own;
+  const found = tabulatedSection(name.value);
   if (found !== undefined) return found;
   const near = nearest(name.value, [
     ...premises.sections.keys(),
@@ -40,7 +44,9 @@ export function findMaterialNamed(
   premises: Premises,
   reading: Reading,
 ): Material | undefined {
-  const found = premises.materials.get(name.value) ?? findMaterial(name.value);
+  const own = premises.materials.get(name.value);
+  if (own !== undefined || premises.materials.has(name.value)) return own;
+  const found = findMaterial(name.value);
   if (found !== undefined) return found;
   const near = nearest(name.value, [...premises.materials.keys(), ...materialNames()]);
   reading.report({
@@ -59,6 +65,6 @@ export function findMaterialNamed(
 function tabulatedSection(name: string): CrossSection | undefined {
   const found = findCrossSection(name);
   if (found === undefined) return undefined;
-  const { plates: _, ...section } = found;
-  return section;
+  const { A, I, S, weight, depth, source } = found;
+  return present<CrossSection>({ name: found.name, A, I, S, weight, depth, source });
 }

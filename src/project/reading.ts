@@ -1,4 +1,11 @@
-import type { Code, Diagnostic, Span } from '../diagnostics/index.ts';
+import {
+  indexLines,
+  placeIn,
+  type Code,
+  type Diagnostic,
+  type LineIndex,
+  type Span,
+} from '../diagnostics/index.ts';
 
 /** What a reader says about a place: a diagnostic without its file's and member's particulars. */
 export interface Finding {
@@ -21,6 +28,8 @@ export interface Reading {
   readonly text: string;
   /** The project's units: a bare 0 takes its unit from them. */
   readonly units: 'us' | 'si';
+  /** The line of an offset, counted from 1. */
+  readonly lineOf: (offset: number) => number;
   readonly report: (finding: Finding) => void;
   /** True where an error has been reported so far, remarks not counted. */
   readonly hasFailed: () => boolean;
@@ -40,10 +49,15 @@ export function openReading(
 ): Reading {
   const { member, units = 'us' } = about;
   let failed = false;
+  let lines: LineIndex | undefined;
   return {
     file: file.path,
     text: file.text,
     units,
+    lineOf: (offset) => {
+      lines ??= indexLines(file.text);
+      return placeIn(lines, offset).line;
+    },
     hasFailed: () => failed,
     report: (finding) => {
       if (finding.severity !== 'remark') failed = true;

@@ -2,6 +2,7 @@ import type { CrossSection, Material } from './definitions.ts';
 import { byForm } from './shape/choice.ts';
 import { objectOf, optional, required, type ObjectShape } from './shape/object.ts';
 import { quantityOf } from './shape/quantity.ts';
+import type { Named } from './shape/map-of.ts';
 import { placed, turned, type Placed, type Shape } from './shape/shape.ts';
 import { text } from './shape/text.ts';
 
@@ -63,6 +64,15 @@ export const sectionEntry: Shape<SectionEntry> = namedOr<CrossSection>(sectionVa
 
 /** `material`: values, or a name. */
 export const materialEntry: Shape<MaterialEntry> = namedOr<Material>(materialValues);
+
+/** Cross-sections or materials of the project's own by name, each knowing its name; those that could not be read are left out. */
+export function namedEntries<T extends object>(
+  entries: readonly Named<T>[],
+): readonly (readonly [string, T & { readonly name: string }])[] {
+  return entries.flatMap(({ name, value }) =>
+    value === undefined ? [] : [[name.value, { ...value, name: name.value }] as const],
+  );
+}
 
 /** One entry of `sections` of a beam. */
 export const sectionStretch: Shape<SectionStretch> = objectOf<SectionStretch>(

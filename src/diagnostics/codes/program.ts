@@ -10,7 +10,8 @@ export const programCodes: Readonly<Record<ProgramCode, CodeEntry>> = {
     mend: 'Choose another place with -o, or free the space or the permission that the message names.',
   },
   'template-fault': {
-    meaning: 'A template of the package cannot be read or filled, or gives markup that is not well formed.',
+    meaning:
+      'A template of the package cannot be read or filled, or gives markup that is not well formed.',
     mend: 'Correct the template that the message names; taking it out of report-templates/ brings the program’s own back.',
   },
 };

@@ -2,8 +2,11 @@ import type { Diagnostic } from '../../diagnostics/index.ts';
 import type { World } from '../../world/index.ts';
 import type { DefinitionFile } from '../definitions.ts';
 import { recordOf } from '../shape/map-of.ts';
+import { present } from '../shape/present.ts';
+import { folderError } from './folder-finding.ts';
 import { naturalOrder } from './natural-order.ts';
 import { joined, readBytes, readText } from './read-text.ts';
+import { remarkOnUnread } from './remark-on-unread.ts';
 
 /** The files of a project folder, read and not yet understood. */
 export interface Folder {
@@ -18,158 +21,124 @@ export interface Folder {
   readonly sheets: readonly string[];
 }
 
-/** Reads the files of a project folder; what is missing or cannot be read goes into `diagnostics`. */
+/** The definition files of a folder in reading order: the project's, then its members'. */
+export function filesOf(folder: Folder): readonly DefinitionFile[] {
+  const { project, loads, theme, members } = folder;
+  return [project, loads, theme, ...members].filter((file) => file !== undefined);
+}
+
+/** A folder being read, and where findings go. */
+interface Visit {
+  readonly world: World;
+  readonly folder: string;
+  readonly found: Diagnostic[];
+}
+
+/** Reads the files of a project folder; what is missing or cannot be read goes into `found`. Undefined for what is no project folder. */
 export function gatherFolder(
   world: World,
   folder: string,
-  diagnostics: Diagnostic[],
+  found: Diagnostic[],
 ): Folder | undefined {
   const names = world.list(folder);
-  if (names === undefined) {
-    diagnostics.push(
-      outside(
-        'not-a-folder',
-        `there is no folder ${folder}`,
-        'name the folder that holds project.yaml',
-      ),
-    );
+  const fault = names === undefined ? noFolder(folder) : noProject(folder, names);
+  if (names === undefined || fault !== undefined) {
+    if (fault !== undefined) found.push(fault);
     return undefined;
   }
-  if (!names.includes('project.yaml')) {
-    diagnostics.push(
-      outside(
-        'no-project-file',
-        `the folder ${folder} holds no project.yaml`,
-        names.includes('project.yml')
-          ? 'rename project.yml to project.yaml'
-          : 'name the folder that holds project.yaml',
-      ),
-    );
-    return undefined;
-  }
-  const text = (path: string): DefinitionFile | undefined =>
-    textOf(world, folder, path, diagnostics);
+  const visit: Visit = { world, folder, found };
   const own = (name: string): DefinitionFile | undefined =>
-    names.includes(name) ? text(name) : undefined;
-  const members = yamlNames(world, folder, 'members', diagnostics);
-  if (members.length === 0)
-    diagnostics.push(
-      outside(
-        'no-members',
-        `the folder ${folder} holds no members/*.yaml`,
-        'write one file a member, such as members/b1.yaml',
-      ),
-    );
-  const [project, loads, theme] = [
-    own('project.yaml'),
-    own('loads.yaml'),
-    own('theme.yaml'),
-  ];
-  remarkOnUnread(names, diagnostics);
-  return {
-    ...(project === undefined ? {} : { project }),
-    ...(loads === undefined ? {} : { loads }),
-    ...(theme === undefined ? {} : { theme }),
-    members: members.flatMap((name) => text(`members/${name}`) ?? []),
-    templates: recordOf(
-      (world.list(joined(folder, 'report-templates')) ?? [])
-        .filter((name) => !name.endsWith('/'))
-        .flatMap((name) => {
-          const file = text(`report-templates/${name}`);
-          return file === undefined ? [] : [[name, file.text] as const];
-        }),
-    ),
-    images: readImages(world, folder, diagnostics),
-    sheets: yamlNames(world, folder, 'sheets', []).flatMap(
-      (name) => textOf(world, folder, `sheets/${name}`, [])?.text ?? [],
-    ),
-  };
+    names.includes(name) ? textOf(name, visit) : undefined;
+  const members = namesIn('members', visit).filter((name) => name.endsWith('.yaml'));
+  if (members.length === 0) found.push(noMembers(folder));
+  remarkOnUnread(names, namesIn('members', visit), found);
+  return present<Folder>({
+    project: own('project.yaml'),
+    loads: own('loads.yaml'),
+    theme: own('theme.yaml'),
+    members: [...members]
+      .sort(naturalOrder)
+      .flatMap((name) => textOf(`members/${name}`, visit) ?? []),
+    templates: readTemplates(visit),
+    images: readImages(visit),
+    sheets: namesIn('sheets', visit)
+      .filter((name) => name.endsWith('.yaml'))
+      .flatMap((name) => textOf(`sheets/${name}`, { ...visit, found: [] })?.text ?? []),
+  });
+}
+
+function noFolder(folder: string): Diagnostic {
+  const hint = 'name the folder that holds project.yaml';
+  return folderError('not-a-folder', `there is no folder ${folder}`, hint);
+}
+
+function noProject(folder: string, names: readonly string[]): Diagnostic | undefined {
+  if (names.includes('project.yaml')) return undefined;
+  const hint = names.includes('project.yml')
+    ? 'rename project.yml to project.yaml'
+    : 'name the folder that holds project.yaml';
+  return folderError(
+    'no-project-file',
+    `the folder ${folder} holds no project.yaml`,
+    hint,
+  );
+}
+
+function noMembers(folder: string): Diagnostic {
+  const message = `the folder ${folder} holds no members/*.yaml`;
+  return folderError(
+    'no-members',
+    message,
+    'write one file a member, such as members/b1.yaml',
+  );
+}
+
+// Hidden files (editors' and systems') are nobody's definitions.
+function namesIn(inside: string, { world, folder }: Visit): readonly string[] {
+  const names = world.list(joined(folder, inside)) ?? [];
+  return names.filter((name) => !name.startsWith('.'));
 }
 
 function textOf(
-  world: World,
-  folder: string,
   path: string,
-  diagnostics: Diagnostic[],
+  { world, folder, found }: Visit,
 ): DefinitionFile | undefined {
   const answer = readText(world, folder, path);
   if (answer.kind === 'read') return answer.file;
-  if (answer.kind === 'refused') diagnostics.push(answer.diagnostic);
-  else
-    diagnostics.push(
-      outside('file-unreadable', `${path} is gone`, 'read the folder again'),
-    );
+  found.push(
+    answer.kind === 'refused'
+      ? answer.diagnostic
+      : folderError(
+          'file-unreadable',
+          `${path} leads to no file`,
+          'mend the link, or take it away',
+        ),
+  );
   return undefined;
 }
 
-/** Names of the `.yaml` files of a folder in natural order; others get a remark each. */
-function yamlNames(
-  world: World,
-  folder: string,
-  inside: string,
-  diagnostics: Diagnostic[],
-): readonly string[] {
-  const names = (world.list(joined(folder, inside)) ?? []).filter(
-    (name) => !name.startsWith('.'),
+function readTemplates(visit: Visit): Folder['templates'] {
+  const names = namesIn('report-templates', visit).filter(
+    (name) => !name.endsWith('/'),
   );
-  const others = names.filter((name) => !name.endsWith('.yaml'));
-  for (const name of others)
-    diagnostics.push(
-      remark(
-        'file-not-read',
-        `${inside}/${name} is not read`,
-        name.endsWith('.yml')
-          ? `rename it to ${name.replace(/\.yml$/, '.yaml')}`
-          : 'files here end in .yaml',
-      ),
-    );
-  return names.filter((name) => name.endsWith('.yaml')).sort(naturalOrder);
+  const read = names.map(
+    (name) => [name, textOf(`report-templates/${name}`, visit)] as const,
+  );
+  return recordOf(
+    read.flatMap(([name, file]) =>
+      file === undefined ? [] : [[name, file.text] as const],
+    ),
+  );
 }
 
-function readImages(
-  world: World,
-  folder: string,
-  diagnostics: Diagnostic[],
-): Readonly<Record<string, Uint8Array>> {
-  const names = (world.list(joined(folder, 'images')) ?? []).filter(
-    (name) => !/^\.|\/$/.test(name),
-  );
+function readImages(visit: Visit): Folder['images'] {
+  const names = namesIn('images', visit).filter((name) => !name.endsWith('/'));
   return recordOf(
     names.flatMap((name) => {
       const path = `images/${name}`;
-      const answer = readBytes(world, folder, path);
-      if (answer.kind === 'refused') diagnostics.push(answer.diagnostic);
+      const answer = readBytes(visit.world, visit.folder, path);
+      if (answer.kind === 'refused') visit.found.push(answer.diagnostic);
       return answer.kind === 'read' ? [[path, answer.file] as const] : [];
     }),
   );
-}
-
-/** Folders that later versions will work; each gets one remark. */
-const notYet: Readonly<Record<string, string>> = {
-  'worked/': 'worked steps are not checked yet, so worked/ is left aside',
-  'sheets/': 'written sheets are not laid out yet, so sheets/ is left aside',
-};
-
-function remarkOnUnread(names: readonly string[], diagnostics: Diagnostic[]): void {
-  for (const [name, message] of Object.entries(notYet))
-    if (names.includes(name)) diagnostics.push(remark('not-worked-yet', message));
-  const known = ['project.yaml', 'loads.yaml', 'theme.yaml'];
-  for (const name of names.filter(
-    (one) => /\.ya?ml$/i.test(one) && !known.includes(one),
-  ))
-    diagnostics.push(
-      remark(
-        'file-not-read',
-        `${name} is not read`,
-        'members go into members/; beside it only project.yaml, loads.yaml and theme.yaml are read',
-      ),
-    );
-}
-
-function outside(code: Diagnostic['code'], message: string, hint: string): Diagnostic {
-  return { severity: 'error', code, message, hints: [hint] };
-}
-
-function remark(code: Diagnostic['code'], message: string, hint?: string): Diagnostic {
-  return { severity: 'remark', code, message, hints: hint === undefined ? [] : [hint] };
 }

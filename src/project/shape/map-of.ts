@@ -56,3 +56,14 @@ export function recordOf<T>(
   for (const [name, value] of entries) record[name] = value;
   return record;
 }
+
+/** The values of a map that could be read, by name. */
+export function valuesByName<T>(
+  entries: readonly Named<T>[],
+): Readonly<Record<string, T>> {
+  return recordOf(
+    entries.flatMap(({ name, value }) =>
+      value === undefined ? [] : [[name.value, value] as const],
+    ),
+  );
+}

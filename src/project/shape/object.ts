@@ -29,6 +29,11 @@ export function optional<T>(shape: Shape<T>, doc: string): Field<T> {
   return { presence: 'optional', doc, shape, absent: undefined };
 }
 
+/** A key that may be left out, with the value that then stands for it. */
+export function optionalOr<T>(shape: Shape<T>, value: T, doc: string): Field<T> {
+  return { presence: 'optional', doc, shape, absent: value, shown: value };
+}
+
 /** A key with a default; the value remembers whether it was given. */
 export function defaulted<T>(shape: Shape<T>, value: T, doc: string): Field<Stated<T>> {
   const stated: Shape<Stated<T>> = {

@@ -10,7 +10,7 @@ import {
   type Scalar,
 } from 'yaml';
 import type { Span } from '../../diagnostics/index.ts';
-import type { Reading } from '../reading.ts';
+import type { Finding, Reading } from '../reading.ts';
 import type { MapEntry, TextTree, Tree } from './tree.ts';
 
 /** Aliases that one file may use; a definition needs none, so this is generous. */
@@ -25,7 +25,8 @@ interface Growth {
   /** Anchored nodes being unfolded just now, outermost first. */
   readonly open: readonly Node[];
   readonly depth: number;
-  readonly tally: { aliases: number; unfolded: number };
+  /** Counts over the whole file. */
+  readonly tally: { aliases: number; unfolded: number; gaveUp: boolean };
 }
 
 /** The tree of a parsed document; undefined where aliases or depth go out of hand, which is reported. */
@@ -33,78 +34,77 @@ export function growTree(
   document: Document.Parsed,
   reading: Reading,
 ): Tree | undefined {
-  const tally = { aliases: 0, unfolded: 0 };
+  const tally = { aliases: 0, unfolded: 0, gaveUp: false };
+  const whole = { file: reading.file, start: 0, end: reading.text.length };
   return grow(
     document.contents,
     { document, reading, open: [], depth: 0, tally },
-    {
-      file: reading.file,
-      start: 0,
-      end: reading.text.length,
-    },
+    whole,
   );
 }
 
 function grow(node: Node | null, growth: Growth, around: Span): Tree | undefined {
   const span = spanOf(node, growth.reading, around);
   if (growth.open.length > 0) growth.tally.unfolded += 1;
-  if (growth.depth > deepest || growth.tally.unfolded > mostUnfolded) {
-    tooDeep(growth, span);
-    return undefined;
-  }
+  const excess = excessOf(growth);
+  if (excess !== undefined) return giveUp(growth, span, excess);
   if (node === null) return { kind: 'empty', span };
   if (isAlias(node)) return unfold(node, growth, span);
   if (isScalar(node)) return scalarTree(node, span);
   const inner = { ...growth, depth: growth.depth + 1 };
   if (isSeq(node)) {
     const items = node.items.map((item) => grow(item as Node | null, inner, span));
-    return items.includes(undefined)
-      ? undefined
-      : { kind: 'list', items: items as Tree[], span };
+    if (items.includes(undefined)) return undefined;
+    return { kind: 'list', items: items as Tree[], span };
   }
   if (isMap(node)) return mapTree(node.items as Pair<Node, Node | null>[], inner, span);
   return undefined;
 }
 
-function tooDeep(growth: Growth, span: Span): void {
-  const { tally, reading } = growth;
-  // One report is enough: what follows fails for the same reason.
-  if (tally.aliases === Infinity) return;
-  tally.aliases = Infinity;
-  reading.report({
-    code: tally.unfolded > mostUnfolded ? 'yaml-alias' : 'yaml-too-deep',
-    message:
-      tally.unfolded > mostUnfolded
-        ? 'the aliases of this file unfold to more than it may hold'
-        : 'the file nests deeper than it can be read',
-    span,
-    hints: ['write the values out'],
-  });
+type Excess = Pick<Finding, 'code' | 'message'>;
+
+function excessOf({ depth, tally }: Growth): Excess | undefined {
+  if (depth > deepest)
+    return {
+      code: 'yaml-too-deep',
+      message: 'the file nests deeper than it can be read',
+    };
+  if (tally.aliases > mostAliases)
+    return {
+      code: 'yaml-alias',
+      message: `the file uses more than ${mostAliases} aliases`,
+    };
+  if (tally.unfolded > mostUnfolded) {
+    const message = 'the aliases of this file unfold to more than it may hold';
+    return { code: 'yaml-alias', message };
+  }
+  return undefined;
+}
+
+// One report is enough: what follows fails for the same reason.
+function giveUp({ tally, reading }: Growth, span: Span, excess: Excess): undefined {
+  if (!tally.gaveUp)
+    reading.report({ ...excess, span, hints: ['write the values out'] });
+  tally.gaveUp = true;
+  return undefined;
 }
 
 function unfold(alias: Alias, growth: Growth, span: Span): Tree | undefined {
-  const { reading, tally } = growth;
+  growth.tally.aliases += 1;
+  const excess = excessOf(growth);
+  if (excess !== undefined) return giveUp(growth, span, excess);
   const node = alias.resolve(growth.document);
-  tally.aliases += 1;
-  const fault =
-    node === undefined
-      ? `nothing is anchored as \`&${alias.source}\` before this alias`
-      : growth.open.includes(node)
-        ? `the alias \`*${alias.source}\` stands inside what it stands for`
-        : tally.aliases > mostAliases
-          ? `the file uses more than ${mostAliases} aliases`
-          : undefined;
-  if (fault === undefined && node !== undefined) {
-    const inside = { ...growth, open: [...growth.open, node] };
-    return grow(node, inside, span);
-  }
-  if (tally.aliases <= mostAliases + 1)
-    reading.report({
-      code: 'yaml-alias',
-      message: fault ?? '',
-      span,
-      hints: ['write the values out'],
-    });
+  if (node !== undefined && !growth.open.includes(node))
+    return grow(node, { ...growth, open: [...growth.open, node] }, span);
+  growth.reading.report({
+    code: 'yaml-alias',
+    message:
+      node === undefined
+        ? `nothing is anchored as \`&${alias.source}\` before this alias`
+        : `the alias \`*${alias.source}\` stands inside what it stands for`,
+    span,
+    hints: ['write the values out'],
+  });
   return undefined;
 }
 
@@ -113,7 +113,7 @@ function mapTree(
   growth: Growth,
   span: Span,
 ): Tree | undefined {
-  const entries: MapEntry[] = [];
+  const entries = new Map<string, MapEntry>();
   let whole = true;
   for (const pair of pairs) {
     const key = keyTree(pair.key, growth, span);
@@ -121,11 +121,11 @@ function mapTree(
     const value = grow(pair.value, growth, after);
     if (value === undefined) whole = false;
     if (key === undefined || value === undefined) continue;
-    const first = entries.find((entry) => entry.key.text === key.text);
-    if (first === undefined) entries.push({ key, value });
+    const first = entries.get(key.text);
+    if (first === undefined) entries.set(key.text, { key, value });
     else reportTwice(key, first.key, growth.reading);
   }
-  return whole ? { kind: 'map', entries, span } : undefined;
+  return whole ? { kind: 'map', entries: [...entries.values()], span } : undefined;
 }
 
 function keyTree(node: Node, growth: Growth, around: Span): TextTree | undefined {
@@ -151,7 +151,7 @@ function keyTree(node: Node, growth: Growth, around: Span): TextTree | undefined
 }
 
 function reportTwice(key: TextTree, first: TextTree, reading: Reading): void {
-  const line = reading.text.slice(0, first.span.start).split('\n').length;
+  const line = reading.lineOf(first.span.start);
   reading.report({
     code: 'duplicate-key',
     message: `\`${key.text}\` stands twice in one map; it is first given in line ${line}`,

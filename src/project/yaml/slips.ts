@@ -3,8 +3,9 @@ const poundAfterNumber = /(\d[\d.,]*) +#/;
 
 /** The hint for `500 #` on the line of `offset`, or on the line where its bracket opened; undefined where that is not the slip. */
 export function hashSlipHint(text: string, offset: number): string | undefined {
-  const lines = text.slice(0, offset).split('\n');
-  const rest = text.slice(offset).split('\n')[0] ?? '';
+  // A slip lies close by; a window keeps a file full of faults from being read over and over.
+  const lines = text.slice(Math.max(0, offset - 1000), offset).split('\n');
+  const rest = text.slice(offset, offset + 1000).split('\n')[0] ?? '';
   const nearby = [(lines.at(-1) ?? '') + rest, ...lines.slice(-4, -1).reverse()];
   for (const line of nearby) {
     const found = poundAfterNumber.exec(line);

@@ -1,0 +1,85 @@
+import type { Span } from '../../../diagnostics/index.ts';
+import type { GivenQuantity } from '../../../units/index.ts';
+import type { LoadDirection } from '../../definitions.ts';
+import type { Named } from '../../shape/map-of.ts';
+import type { Placed } from '../../shape/shape.ts';
+
+/** A value for one case (named beside it), or one a case. */
+export type PerCase<T> =
+  | { readonly kind: 'single'; readonly value: T; readonly span: Span }
+  | {
+      readonly kind: 'cases';
+      readonly cases: readonly Named<T>[];
+      readonly span: Span;
+    };
+
+/** What every load line may say. */
+export interface Common {
+  readonly note?: string;
+  readonly uses?: readonly Placed<string>[];
+  readonly times?: PerCase<number>;
+  readonly because?: Placed<string>;
+}
+
+/** Where a load over a length lies, as written. */
+export interface Stretch {
+  readonly from?: Placed<string>;
+  readonly to?: Placed<string>;
+  readonly span?: Placed<string>;
+}
+
+/** Point loads at one place or several. */
+export interface PointLine extends Common {
+  readonly case?: Placed<string>;
+  readonly point: PerCase<GivenQuantity>;
+  readonly at: readonly Placed<string>[];
+  readonly direction?: LoadDirection;
+}
+/** A force per length, the same all along. */
+export interface UniformLine extends Common, Stretch {
+  readonly case?: Placed<string>;
+  readonly uniform: PerCase<GivenQuantity>;
+  readonly direction?: LoadDirection;
+  readonly per?: 'projection';
+}
+/** A force per length that runs straight from one size to another. */
+export interface VaryingLine extends Common, Stretch {
+  readonly case?: Placed<string>;
+  readonly varying: PerCase<readonly GivenQuantity[]>;
+  readonly direction?: LoadDirection;
+  readonly per?: 'projection';
+}
+/** Couples at one place or several. */
+export interface CoupleLine extends Common {
+  readonly case?: Placed<string>;
+  readonly couple: PerCase<GivenQuantity>;
+  readonly at: readonly Placed<string>[];
+  readonly turn: 'clockwise' | 'counterclockwise';
+  readonly side?: Placed<'left' | 'right'>;
+}
+/** An area load times its tributary width. */
+export interface AreaLine extends Common, Stretch {
+  readonly area: Placed<string>;
+  readonly width: readonly GivenQuantity[];
+}
+/** A reaction that another member delivers. */
+export interface ReactionLine {
+  readonly reaction: Placed<string>;
+  readonly at: readonly Placed<string>[];
+  readonly times?: number;
+  readonly carry?: 'vertical' | 'all';
+  readonly side?: Placed<'left' | 'right'>;
+  readonly because?: string;
+  readonly note?: string;
+  readonly uses?: readonly Placed<string>[];
+}
+
+/** One entry of `loads` as written, by its kind; `lineSpan` is its place. */
+export type LoadLine = { readonly lineSpan: Span } & (
+  | ({ readonly kind: 'point' } & PointLine)
+  | ({ readonly kind: 'uniform' } & UniformLine)
+  | ({ readonly kind: 'varying' } & VaryingLine)
+  | ({ readonly kind: 'couple' } & CoupleLine)
+  | ({ readonly kind: 'area' } & AreaLine)
+  | ({ readonly kind: 'reaction' } & ReactionLine)
+);

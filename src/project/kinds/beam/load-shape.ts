@@ -1,0 +1,187 @@
+import { caseMark } from '../../names.ts';
+import { byForm, byKey } from '../../shape/choice.ts';
+import { listOf, oneOrMore } from '../../shape/list.ts';
+import { mapOf } from '../../shape/map-of.ts';
+import { factor } from '../../shape/number.ts';
+import {
+  objectOf,
+  optional,
+  required,
+  type Field,
+  type FieldsOf,
+} from '../../shape/object.ts';
+import { quantityOf } from '../../shape/quantity.ts';
+import { placed, turned, type Placed, type Shape } from '../../shape/shape.ts';
+import { oneOf, text } from '../../shape/text.ts';
+import { unsupported } from '../../shape/unsupported.ts';
+import { direction } from './direction.ts';
+import type {
+  AreaLine,
+  Common,
+  CoupleLine,
+  LoadLine,
+  PerCase,
+  PointLine,
+  ReactionLine,
+  Stretch,
+  UniformLine,
+  VaryingLine,
+} from './load-line.ts';
+
+function perCase<T>(shape: Shape<T>, form: 'text' | 'list'): Shape<PerCase<T>> {
+  return byForm<PerCase<T>>({
+    [form]: turned(
+      placed(shape),
+      ({ value, span }) => ({ kind: 'single', value, span }) as const,
+    ),
+    map: turned(
+      placed(mapOf(caseMark, shape)),
+      ({ value, span }) => ({ kind: 'cases', cases: value, span }) as const,
+    ),
+  });
+}
+
+const common: FieldsOf<Common> = {
+  note: optional(text, 'what the load is, for the sheet'),
+  uses: optional(
+    oneOrMore(placed(text)),
+    'ids of assumptions and references that the load leans on',
+  ),
+  times: optional(
+    perCase(factor, 'text'),
+    'a factor on the load, or one a case; `because` says why',
+  ),
+  because: optional(placed(text), 'the reason for `times`'),
+};
+const ownCase: Field<Placed<string>> = optional(
+  placed(caseMark),
+  'the load case; may be left out where there is only one, or where the sizes are given by case',
+);
+const at: Field<readonly Placed<string>[]> = required(
+  oneOrMore(placed(text)),
+  "where it acts: a point's name or a station, or a list of them",
+);
+const stretch: FieldsOf<Stretch> = {
+  from: optional(
+    placed(text),
+    "where it begins: a point's name or a station. Default: the first point",
+  ),
+  to: optional(
+    placed(text),
+    "where it ends: a point's name or a station. Default: the last point",
+  ),
+  span: optional(
+    placed(text),
+    'two points with a dash between, in place of from and to',
+  ),
+};
+const pointing = optional(
+  direction,
+  'where it points: down, up, left, right or an angle from +x, counterclockwise. Default: down',
+);
+const per = optional(
+  oneOf('projection'),
+  'counts length square to the direction of the load',
+);
+const side = optional(
+  placed(oneOf('left', 'right')),
+  'which piece takes it, where it stands exactly at a hinge',
+);
+const perLength = quantityOf('force-per-length');
+
+const lines = {
+  point: objectOf<PointLine>('a point load', {
+    ...common,
+    case: ownCase,
+    point: required(perCase(quantityOf('force'), 'text'), 'the force, or one a case'),
+    at,
+    direction: pointing,
+  }),
+  uniform: objectOf<UniformLine>('a uniform load', {
+    ...common,
+    ...stretch,
+    case: ownCase,
+    uniform: required(
+      perCase(perLength, 'text'),
+      'the force per length, or one a case',
+    ),
+    direction: pointing,
+    per,
+  }),
+  varying: objectOf<VaryingLine>('a varying load', {
+    ...common,
+    ...stretch,
+    case: ownCase,
+    varying: required(
+      perCase(listOf(perLength, { atLeast: 2, atMost: 2 }), 'list'),
+      'the forces per length at its start and its end, or such a pair a case',
+    ),
+    direction: pointing,
+    per,
+  }),
+  couple: objectOf<CoupleLine>('a couple', {
+    ...common,
+    case: ownCase,
+    couple: required(
+      perCase(quantityOf('moment'), 'text'),
+      'the moment of the couple, or one a case',
+    ),
+    at,
+    turn: required(oneOf('clockwise', 'counterclockwise'), 'which way it turns'),
+    side,
+  }),
+  area: objectOf<AreaLine>('an area load', {
+    ...common,
+    ...stretch,
+    area: required(placed(text), 'the name of an area load of loads.yaml'),
+    width: required(
+      byForm({
+        text: turned(quantityOf('length', 'not-negative'), (width) => [width, width]),
+        list: listOf(quantityOf('length', 'not-negative'), { atLeast: 2, atMost: 2 }),
+      }),
+      'the tributary width, or the widths at start and end',
+    ),
+  }),
+  reaction: objectOf<ReactionLine>('a carried reaction', {
+    reaction: required(placed(text), 'the member and its support, such as B2.C'),
+    at,
+    times: optional(factor, 'how many such members deliver there. Default: 1'),
+    carry: optional(
+      oneOf('vertical', 'all'),
+      '`all` carries the x component and the moment too. Default: vertical',
+    ),
+    side,
+    because: optional(text, 'the reason for `times`'),
+    note: optional(text, 'what it is, for the sheet'),
+    uses: optional(
+      oneOrMore(placed(text)),
+      'ids of assumptions and references that it leans on',
+    ),
+  }),
+};
+
+// The line takes its kind and its place with it; that its parts fit the kind is the record's doing.
+function ofKind(kind: LoadLine['kind'], shape: Shape<object>): Shape<LoadLine> {
+  return turned(
+    shape,
+    (line, tree) => ({ ...line, kind, lineSpan: tree.span }) as LoadLine,
+  );
+}
+
+/** One entry of `loads`, told apart by the key that gives its size. */
+export const loadShape: Shape<LoadLine> = byKey<LoadLine>('a load', {
+  point: ofKind('point', lines.point),
+  uniform: ofKind('uniform', lines.uniform),
+  varying: ofKind('varying', lines.varying),
+  couple: ofKind('couple', lines.couple),
+  area: ofKind('area', lines.area),
+  reaction: ofKind('reaction', lines.reaction),
+  temperature: unsupported(
+    'temperature loads are not worked yet',
+    'enter the curvature that it brings by hand, or take it out',
+  ),
+  axles: unsupported(
+    'moving loads are not worked yet',
+    'place the axles as point loads, one case an arrangement',
+  ),
+});

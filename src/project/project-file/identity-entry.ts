@@ -1,0 +1,60 @@
+import type { Stated, Status } from '../definitions.ts';
+import { defaulted, objectOf, optional, required } from '../shape/object.ts';
+import { placed, type Placed, type Shape } from '../shape/shape.ts';
+import { oneOf, text } from '../shape/text.ts';
+
+/** `supersedes:` as written. */
+export interface SupersededEntry {
+  readonly number?: string;
+  readonly revision?: string;
+  readonly bag?: string;
+}
+
+/** `project:` as written. */
+export interface IdentityEntry {
+  readonly number?: string;
+  readonly title: string;
+  readonly discipline: Stated<string>;
+  readonly client?: string;
+  readonly location?: string;
+  readonly office?: string;
+  readonly stage?: string;
+  readonly logo?: Placed<string>;
+  readonly status: Stated<Status>;
+  readonly supersedes?: SupersededEntry;
+}
+
+/** `project:` of project.yaml. */
+export const identityEntry: Shape<IdentityEntry> = objectOf<IdentityEntry>(
+  'a map of number, title and so on',
+  {
+    number: optional(text, 'the project number'),
+    title: required(text, 'the title of the project'),
+    discipline: defaulted(
+      text,
+      'structural',
+      'the discipline that the calculations are for',
+    ),
+    client: optional(text, 'whom the work is for'),
+    location: optional(text, 'where it stands'),
+    office: optional(text, 'who prepares the calculations'),
+    stage: optional(text, "the submittal stage, in the user's own word"),
+    logo: optional(
+      placed(text),
+      'a PNG or JPEG picture for the cover, by its path in the folder',
+    ),
+    status: defaulted(
+      oneOf('preliminary', 'for review', 'issued', 'superseded', 'void'),
+      'preliminary',
+      'where the package stands',
+    ),
+    supersedes: optional(
+      objectOf<SupersededEntry>('a map of number, revision and bag', {
+        number: optional(text, 'the number of the package that this one replaces'),
+        revision: optional(text, 'its revision'),
+        bag: optional(text, 'where it is archived'),
+      }),
+      'the package that this one replaces',
+    ),
+  },
+);

@@ -1,0 +1,19 @@
+import type { Revision } from '../definitions.ts';
+import { date } from '../shape/date.ts';
+import { objectOf, optional, required } from '../shape/object.ts';
+import type { Shape } from '../shape/shape.ts';
+import { text } from '../shape/text.ts';
+
+/** One entry of `revisions:` of project.yaml. */
+export const revisionEntry: Shape<Revision> = objectOf<Revision>(
+  'a revision: a map that begins with its mark',
+  {
+    mark: required(text, 'the mark of the revision, such as A'),
+    date: optional(date, 'its date'),
+    note: optional(text, 'what was changed'),
+    reason: optional(text, 'why'),
+    prepared: optional(text, 'initials of who prepared it'),
+    checked: optional(text, 'initials of who checked it'),
+    sheets: optional(text, 'the sheets affected, or all'),
+  },
+);
