@@ -1,0 +1,20 @@
+/**
+ * Writes pages to PDF.
+ *
+ * The writer decides nothing: every mark of a `PagedDocument` is drawn where it stands, and its group
+ * says whose it is. What is written round the marks is what makes a package last and be read by
+ * everybody: PDF/A-3a for the archive (fonts embedded, one colour space, dates and identifiers from
+ * the inputs alone, the input files attached) and PDF/UA-1 for who cannot see it (a tree of
+ * structure that mirrors the document's elements, spoken figures and equations).
+ *
+ * PDFKit numbers and prints objects and cuts font subsets, in `open-pdf.ts` alone; content, tags,
+ * name trees, bookmarks and metadata are the room's own, because the same document must give the
+ * same bytes in every zone, language and release of Node.
+ *
+ * @module
+ */
+export { writePdf } from './write-pdf.ts';
+export type { WriteOptions } from './write-pdf.ts';
+export type { Attachment } from './attachments.ts';
+export type { Conformance } from './open-pdf.ts';
+export { imageProblem } from './images/read-picture.ts';

@@ -1,0 +1,151 @@
+import { zlibSync } from 'fflate';
+import type {
+  PdfDictionary,
+  PdfReference,
+  PdfkitDocument,
+  PdfkitFont,
+} from './pdfkit-internals.ts';
+
+/**
+ * What a file promises. `PDF/A-3a` stands for PDF/A-3a and PDF/UA-1 together and is what a package
+ * is issued as; `PDF/A-1b` is the same file without attachments, for validators that know no more.
+ */
+export type Conformance = 'PDF/A-3a' | 'PDF/A-1b';
+
+/** A PDF file under construction. */
+export interface OpenPdf {
+  readonly conformance: Conformance;
+  readonly catalog: PdfDictionary;
+  /** The catalog's name trees. */
+  readonly names: PdfDictionary;
+  /** The page tree's root, parent of every page. */
+  readonly pages: PdfReference;
+  /** A number for an object that is written later, by `end`. */
+  readonly reserve: (data?: PdfDictionary) => PdfReference;
+  /** Writes an object. */
+  readonly add: (data: PdfDictionary) => PdfReference;
+  /** Writes a stream, deflated unless it brings a filter of its own or is metadata, which stays readable as it is. */
+  readonly addStream: (data: PdfDictionary, bytes: Uint8Array) => PdfReference;
+  readonly addPage: (page: PdfReference) => void;
+  readonly openFont: (name: string, bytes: Uint8Array) => PdfkitFont;
+  /** Writes what is left and gives the file. Throws where a reserved object was never written. */
+  readonly finish: (ending: PdfEnding) => Uint8Array;
+}
+
+/** What the file's last part says. */
+export interface PdfEnding {
+  /** The information dictionary; texts only. */
+  readonly info: Readonly<Record<string, string>>;
+  /** File identifier: 16 bytes. */
+  readonly id: Uint8Array;
+}
+
+/** Opens a PDF file. PDFKit is loaded here, so that reading a file never waits for it. */
+export async function openPdf(conformance: Conformance): Promise<OpenPdf> {
+  const { default: PDFDocument } = await import('pdfkit');
+  // No page and no font of PDFKit's choice, no deflating by the machine's own library.
+  const options = {
+    pdfVersion: conformance === 'PDF/A-3a' ? '1.7' : '1.4',
+    subset: conformance,
+    autoFirstPage: false,
+    font: '',
+    compress: false,
+    fontLayoutCache: false,
+  };
+  const written: Uint8Array[] = [];
+  const document = new (class extends PDFDocument {
+    // Everything is collected as it is printed; PDFKit's stream is never used.
+    _write(data: string | Uint8Array): void {
+      const bytes = typeof data === 'string' ? latin1(`${data}\n`) : data;
+      written.push(bytes);
+      (this as unknown as PdfkitDocument)._offset += bytes.length;
+    }
+  })(options as object) as unknown as PdfkitDocument;
+  // Tags and metadata are the writer's own.
+  document.endMarkings = () => undefined;
+  document.endMetadata = () => undefined;
+  document.endSubset = () => document._addColorOutputIntent();
+  deflateStreams(document);
+  return facade(conformance, document, written);
+}
+
+function facade(
+  conformance: Conformance,
+  document: PdfkitDocument,
+  written: readonly Uint8Array[],
+): OpenPdf {
+  const catalog = document._root.data;
+  const pages = catalog.Pages as PdfReference;
+  const names: PdfDictionary = {};
+  (catalog.Names as PdfReference).data = names;
+  const add = (data: PdfDictionary, bytes?: Uint8Array): PdfReference => {
+    const reference = document.ref(data);
+    reference.end(bytes);
+    return reference;
+  };
+  return {
+    conformance,
+    catalog,
+    names,
+    pages,
+    reserve: (data) => document.ref(data),
+    add,
+    addStream: add,
+    addPage: (page) => {
+      (pages.data.Kids as PdfReference[]).push(page);
+      pages.data.Count = Number(pages.data.Count) + 1;
+    },
+    openFont: (name, bytes) => {
+      document.registerFont(name, bytes);
+      document.font(name);
+      return document._font;
+    },
+    finish: ({ info, id }) => {
+      document.info = { ...info };
+      document._id = id;
+      document.end();
+      if (document._waiting !== 0)
+        throw new Error(`${document._waiting} objects of the file were never written.`);
+      return join(written);
+    },
+  };
+}
+
+/**
+ * Deflates every stream as it ends, those too that PDFKit writes by itself (font files, colour
+ * profile), with fflate: its bytes depend on no machine and no release of Node.
+ */
+function deflateStreams(document: PdfkitDocument): void {
+  const reserve = document.ref.bind(document);
+  document.ref = (data) => {
+    const reference = reserve(data);
+    const print = reference.finalize.bind(reference);
+    reference.finalize = () => {
+      const { data: entries, buffer } = reference;
+      const isOwn = entries.Filter !== undefined || entries.Type === 'Metadata';
+      if (buffer.length > 0 && !isOwn) {
+        reference.buffer = [zlibSync(join(buffer))];
+        entries.Filter = 'FlateDecode';
+      }
+      print();
+    };
+    return reference;
+  };
+}
+
+function latin1(text: string): Uint8Array {
+  const bytes = new Uint8Array(text.length);
+  for (let index = 0; index < text.length; index += 1)
+    bytes[index] = text.charCodeAt(index);
+  return bytes;
+}
+
+function join(parts: readonly Uint8Array[]): Uint8Array {
+  const joined = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    joined.set(part, at);
+    at += part.length;
+  }
+  return joined;
+}
