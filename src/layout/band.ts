@@ -49,6 +49,8 @@ export interface Band {
   /** Room kept free below, and framed, where a page ends with this band (a box's padding). */
   readonly closing?: number;
   readonly frames?: readonly Frame[];
+  /** A gap between others: it takes no room where it would begin a page, but for a part's first. */
+  readonly isGap?: boolean;
 }
 
 /** The cost of a break that must not be made unless a page cannot be filled otherwise. */

@@ -1,7 +1,8 @@
+import { scaleDrawing } from '../drawing/index.ts';
 import { rangeOf, withHyphens } from './break-lines.ts';
 import type { LineRange } from './break-lines.ts';
 import { mustBreak, mustNotBreak, wordItem } from './line-items.ts';
-import type { LineItem } from './line-items.ts';
+import type { BoxItem, LineItem } from './line-items.ts';
 import type { Setting } from './setting.ts';
 
 const tolerance = 1e-6;
@@ -9,8 +10,7 @@ const tolerance = 1e-6;
 /**
  * Breaks items into lines with a ragged right edge: each line takes as many words as fit. A word
  * that is wider than the column is hyphenated, and where that does not do, broken anywhere, so
- * that no line of text ever leaves its column. A box that is no text (an equation) cannot be
- * broken and may still stick out: whoever makes it sees to its width.
+ * that no line ever leaves its column. A box that is no text (an equation) is made smaller.
  */
 export function breakRagged(
   items: readonly LineItem[],
@@ -118,19 +118,21 @@ function breakWideChunks(
     const hyphenated = withHyphens(chunk.items, setting);
     return widestChunk(hyphenated) <= width
       ? hyphenated
-      : breakAnywhere(chunk.items, setting);
+      : breakAnywhere(chunk.items, width, setting);
   });
 }
 
 /** Every character a box of its own, and a line may end between any two. */
 function breakAnywhere(
   items: readonly LineItem[],
+  width: number,
   setting: Setting,
 ): readonly LineItem[] {
   const loose = items
     .filter((item) => item.type !== 'penalty')
     .flatMap((item): readonly LineItem[] => {
-      if (item.type !== 'box' || item.word === undefined) return [item];
+      if (item.type !== 'box') return [item];
+      if (item.word === undefined) return [shrunk(item, width)];
       const { look, text } = item.word;
       const { owner } = item;
       return Array.from(text, (letter) => wordItem(letter, look, { owner, setting }));
@@ -142,4 +144,13 @@ function breakAnywhere(
     const gap = { type: 'penalty', width: 0, cost: 0, flagged: false, owner } as const;
     return follows ? [gap, item] : [item];
   });
+}
+
+/** A box that is no text, made smaller where it is wider than a line. */
+function shrunk(item: BoxItem, width: number): BoxItem {
+  const factor = width / item.width;
+  if (factor >= 1) return item;
+  const { marks } = scaleDrawing({ width, height: 0, marks: item.marks }, factor);
+  const { above, below } = item;
+  return { ...item, width, marks, above: above * factor, below: below * factor };
 }

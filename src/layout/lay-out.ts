@@ -9,7 +9,7 @@ import { numberElements } from './number-elements.ts';
 import { anchorPart } from './outline.ts';
 import type { AnchoredPart } from './outline.ts';
 import type { Page, PagedDocument } from './paged-document.ts';
-import { placeBands } from './paginate.ts';
+import { placeBands } from './place-bands.ts';
 import { sheetOf } from './paper.ts';
 import { placePage } from './place-page.ts';
 import { setFoot } from './running-foot.ts';

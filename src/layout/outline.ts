@@ -57,14 +57,21 @@ function headingsIn(blocks: readonly Block[]): readonly Heading[] {
   return withAllInner(blocks).filter((block) => block.kind === 'heading');
 }
 
-/** The bookmark of a part with those of its headings below it; a heading that repeats the part's title adds none. */
+/**
+ * The bookmark of a part with those of its headings below it. The heading of the whole part (the
+ * first of the outermost depth, or one of the same words) adds none: it would say the same twice.
+ */
 function bookmarkOf(part: Part): Bookmark {
-  const entries = headingsIn(part.blocks).flatMap(({ bookmark, anchor, content }) => {
-    const title = plainText(content);
-    return bookmark === undefined || anchor === undefined || title === part.title
-      ? []
-      : [{ depth: bookmark, title, anchor }];
-  });
+  const marked = headingsIn(part.blocks).filter(
+    ({ bookmark, anchor }) => bookmark !== undefined && anchor !== undefined,
+  );
+  const own = marked[0]?.bookmark === 1 ? marked[0] : undefined;
+  const entries = marked
+    .filter((heading) => heading !== own)
+    .map(({ bookmark: depth = 1, anchor = '', content }): Entry => {
+      return { depth, title: plainText(content), anchor };
+    })
+    .filter(({ title }) => title !== part.title);
   return { title: part.title, anchor: part.anchor, children: nest(entries) };
 }
 

@@ -110,37 +110,8 @@ function measure(bands: readonly Band[]): readonly Measured[] {
     const repeated = (band.repeats ?? []).reduce((sum, { height }) => sum + height, 0);
     return {
       foot: y + (band.closing ?? 0),
-      start: before === undefined ? top : top - repeated,
+      start: before === undefined ? top : (band.isGap ? y : top) - repeated,
       breakBefore: band.breakBefore,
     };
   });
-}
-
-/** A band at its place on a page, y from the top of the text area. */
-export interface PlacedBand {
-  readonly band: Band;
-  readonly y: number;
-}
-
-/** Places the bands of a page from the top down, with what is repeated above the first. */
-export function placeBands(
-  bands: readonly Band[],
-  { from, to }: PageRange,
-): readonly PlacedBand[] {
-  const placed: PlacedBand[] = [];
-  let y = 0;
-  const repeats = from === 0 ? [] : (bands[from]?.repeats ?? []);
-  for (const band of repeats) {
-    placed.push({ band: { ...band, frames: bands[from]?.frames ?? [] }, y });
-    y += band.height;
-  }
-  for (let index = from; index < to; index += 1) {
-    const band = bands[index];
-    const before = bands[index - 1];
-    if (band === undefined) continue;
-    if (index > from && before !== undefined) y += gapBetween(before, band);
-    placed.push({ band, y });
-    y += band.height;
-  }
-  return placed;
 }

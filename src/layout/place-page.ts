@@ -2,7 +2,7 @@ import type { AnchorMark, GroupMark, Mark } from '../drawing/index.ts';
 import type { Theme } from '../theme/index.ts';
 import type { Band, Frame, MarginNote, Piece } from './band.ts';
 import type { ElementNode } from './element-node.ts';
-import type { PlacedBand } from './paginate.ts';
+import type { PlacedBand } from './place-bands.ts';
 import type { Sheet } from './paper.ts';
 import { rectanglePath } from './ruling.ts';
 

@@ -3,7 +3,8 @@ import type { RunningFoot } from '../report/index.ts';
 import type { Theme } from '../theme/index.ts';
 import type { Sheet } from './paper.ts';
 import { rule } from './ruling.ts';
-import type { Words } from './words.ts';
+import { columnWidths } from './table/column-widths.ts';
+import type { SetWord, Words } from './words.ts';
 
 /** What the strip at the foot of a sheet says. */
 export interface FootText {
@@ -25,6 +26,7 @@ const ruleAbove = 11;
 const entryGap = 13;
 const labelGap = 3;
 const openWidth = 54;
+const blankDrop = 1.5;
 
 /**
  * The strip of identification along the foot of every sheet: one hairline, and two lines below it
@@ -91,50 +93,66 @@ interface SetEntry {
   readonly marks: readonly Mark[];
 }
 
-function lineWriter({
-  paper,
-  theme,
-  words,
-}: FootLook): (y: number, line: FootLine) => readonly Mark[] {
-  const muted = { face: 'text', size, colour: theme.colour.muted } as const;
-  const ink = { face: 'text', size, colour: theme.colour.ink } as const;
+// What stands on the right may take this share of the line before it is cut short.
+const rightShare = 0.72;
+const leastEntry = 50;
 
-  const setEntry = ({ label, value, isOpen }: Entry, room: number): SetEntry => {
-    const name = words.inLook(muted)(label);
-    const at = label === '' ? 0 : name.width + labelGap;
-    if (isOpen === true) {
-      const blank = rule(
-        { x: at, y: 1.5, length: openWidth },
-        theme,
-        theme.line.dimension,
-      );
-      return { width: at + openWidth, marks: [...name.marks, blank] };
-    }
-    const { width, marks } = words.inLook(ink)(shorten(value, room - at));
-    const placed: Mark = { kind: 'group', x: at, y: 0, marks };
-    return { width: at + width, marks: [...name.marks, placed] };
-  };
-  /** The value, cut short with an ellipsis where it is wider than its room. */
-  const shorten = (value: string, room: number): string => {
-    const widthOf = (text: string): number => words.inLook(ink)(text).width;
-    if (widthOf(value) <= room) return value;
-    const letters = Array.from(value);
-    while (letters.length > 1 && widthOf(`${letters.join('').trimEnd()}…`) > room)
-      letters.pop();
-    return `${letters.join('').trimEnd()}…`;
-  };
+/** Writes the entries of a line from the left edge and up to the right edge of what is printed. */
+function lineWriter(look: FootLook): (y: number, line: FootLine) => readonly Mark[] {
+  const { left: start, right: end } = look.paper;
+  const whole = end - start;
   return (y, { left, right }) => {
-    const whole = paper.right - paper.left;
-    const rightSet = right.map((entry) => setEntry(entry, whole / 2));
+    const rightSet = setEntries(right, whole * rightShare, look);
     const rightWidth = widthOf(rightSet);
-    const others = left.slice(1).map((entry) => setEntry(entry, whole / 4));
-    const room = whole - rightWidth - widthOf(others) - 2 * entryGap;
-    const first = left.slice(0, 1).map((entry) => setEntry(entry, room));
+    const leftSet = setEntries(left, whole - rightWidth - entryGap, look);
     return [
-      ...placeEntries([...first, ...others], paper.left, y),
-      ...placeEntries(rightSet, paper.right - rightWidth, y),
+      ...placeEntries(leftSet, start, y),
+      ...placeEntries(rightSet, end - rightWidth, y),
     ];
   };
+}
+
+/** Sets entries into a room; where they do not fit the longest are cut short. */
+function setEntries(
+  entries: readonly Entry[],
+  room: number,
+  look: FootLook,
+): readonly SetEntry[] {
+  const natural = entries.map((entry) => setEntry(entry, Infinity, look));
+  const wishes = natural.map(({ width }) => ({ natural: width, least: leastEntry }));
+  const widths = columnWidths(wishes, room - (entries.length - 1) * entryGap);
+  return entries.map((entry, index) =>
+    setEntry(entry, (widths[index] ?? 0) + 1e-6, look),
+  );
+}
+
+function setEntry(
+  { label, value, isOpen }: Entry,
+  room: number,
+  look: FootLook,
+): SetEntry {
+  const { theme, words } = look;
+  const setLabel = words.inLook({ face: 'text', size, colour: theme.colour.muted });
+  const setValue = words.inLook({ face: 'text', size, colour: theme.colour.ink });
+  const name = setLabel(label);
+  const at = label === '' ? 0 : name.width + labelGap;
+  if (isOpen === true) {
+    const from = { x: at, y: blankDrop, length: openWidth };
+    const blank = rule(from, theme, theme.line.dimension);
+    return { width: at + openWidth, marks: [...name.marks, blank] };
+  }
+  const { width, marks } = setValue(shorten(value, room - at, setValue));
+  const placed: Mark = { kind: 'group', x: at, y: 0, marks };
+  return { width: at + width, marks: [...name.marks, placed] };
+}
+
+/** A value as it is, or cut short with an ellipsis where it is wider than its room. */
+function shorten(value: string, room: number, setValue: SetWord): string {
+  if (setValue(value).width <= room) return value;
+  const letters = Array.from(value);
+  const short = (): string => `${letters.join('').trimEnd()}…`;
+  while (letters.length > 1 && setValue(short()).width > room) letters.pop();
+  return short();
 }
 
 function widthOf(entries: readonly SetEntry[]): number {

@@ -1,4 +1,4 @@
-import type { GroupMark, PathStep } from '../drawing/index.ts';
+import type { Colour, GroupMark, PathStep } from '../drawing/index.ts';
 import { missingCharacters, outlineText } from '../font/index.ts';
 import type { FontBook } from '../font/index.ts';
 import type { Theme } from '../theme/index.ts';
@@ -31,7 +31,10 @@ export function setStamp(
     Math.atan2(height, width),
   );
   const path = outlined.path.map((step) => turnStep(step, turn));
-  const stroke = { width: lineWidth, colour: theme.colour.hatch };
+  const stroke = {
+    width: lineWidth,
+    colour: between(theme.colour.hatch, theme.colour.fill),
+  };
   return {
     kind: 'group',
     x: width / 2,
@@ -39,6 +42,11 @@ export function setStamp(
     artifact: 'pagination',
     marks: [{ kind: 'shape', path, stroke }],
   };
+}
+
+/** Light enough to read on, dark enough to be copied. */
+function between(one: Colour, other: Colour): Colour {
+  return [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2, (one[2] + other[2]) / 2];
 }
 
 /** The word without characters that the face has no outline for. */

@@ -16,7 +16,8 @@ const widthShare = 1.6;
 export function setSpace(block: Space, column: Column, setting: Setting): SetBlock {
   const height = Math.min(block.height, column.height);
   const plain: Band = { height, above: 0, below: 0, breakBefore: 0, pieces: [] };
-  if (block.label === undefined) return { bands: [plain], nodes: [] };
+  if (block.label === undefined)
+    return { bands: [{ ...plain, isGap: true }], nodes: [] };
   const base = smallBase(setting.theme);
   const look = { ...base.look, colour: base.muted };
   const { marks, width: labelWidth } = setting.words.inLook(look)(block.label);
