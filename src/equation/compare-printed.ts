@@ -28,7 +28,9 @@ export function comparePrinted(link: Link, values: SymbolValues): Comparison {
   if (isEquality(link.sign)) {
     const allowed = allowance(link, values) + noise * scale;
     const off = Math.abs(middle);
-    return { agrees: off <= allowed, off, allowed, unit };
+    // A lower part that may be zero as printed leaves everything open, which proves nothing.
+    const agrees = Number.isFinite(allowed) && off <= allowed;
+    return { agrees, off, allowed, unit };
   }
   const settled = (value: number): number =>
     Math.abs(value) <= noise * scale ? 0 : value;

@@ -30,7 +30,9 @@ export function evaluate(
   expression: Expression,
   values: SymbolValues = new Map<string, Quantity>(),
 ): Quantity {
-  return evaluateWith(expression, values, (figure) => figure.quantity);
+  const { si, dimension: of } = evaluateWith(expression, values, (f) => f.quantity);
+  // A product such as −1 × 0 is no minus zero.
+  return { si: si + 0, dimension: of };
 }
 
 /** The value of an expression whose figures are read by a function of the caller's, such as one that takes them as printed. */
@@ -68,7 +70,7 @@ function pure(si: number): Quantity {
 }
 
 /** The value of a symbol; one that has none is a RangeError. */
-export function lookUp(symbol: Symbol, values: SymbolValues): Quantity {
+export function lookUp<T>(symbol: Symbol, values: ReadonlyMap<string, T>): T {
   const value = values.get(symbolKey(symbol));
   if (value === undefined) {
     throw new RangeError(`${symbolKey(symbol)} has no value`);

@@ -29,13 +29,21 @@ export function printedRange(
   expression: Expression,
   values: SymbolValues,
 ): PrintedRange {
-  const rangeOf = (part: Expression): PrintedRange => printedRange(part, values);
+  const known = Array.from(values, ([key, { si }]) => [key, exact(si)] as const);
+  return findRange(expression, new Map(known));
+}
+
+/** What symbols may be, by symbolKey. */
+type Ranges = ReadonlyMap<string, PrintedRange>;
+
+function findRange(expression: Expression, ranges: Ranges): PrintedRange {
+  const rangeOf = (part: Expression): PrintedRange => findRange(part, ranges);
   switch (expression.kind) {
     case 'figure':
       return figureRange(expression);
     case 'name':
     case 'function-of':
-      return exact(lookUp(expression.symbol, values).si);
+      return lookUp(expression.symbol, ranges);
     case 'sum':
       return expression.terms
         .map(({ sign, of }) => scaled(rangeOf(of), sign))
@@ -49,7 +57,7 @@ export function printedRange(
     case 'call':
       return applyCall(expression.of, rangeOf(expression.argument));
     case 'integral':
-      return integrate(expression, values);
+      return integrate(expression, ranges);
     case 'sum-of':
       throw new RangeError('the heading of a sum has no value of its own');
   }
@@ -132,18 +140,20 @@ function applyCall(of: Call['of'], argument: PrintedRange): PrintedRange {
   }
 }
 
-function integrate(integral: Integral, values: SymbolValues): PrintedRange {
+// The stations of the rule move with the uncertain ends.
+function integrate(integral: Integral, ranges: Ranges): PrintedRange {
   const { from, to, of, variable } = integral;
-  const lower = printedRange(from, values);
-  const upper = printedRange(to, values);
+  const lower = findRange(from, ranges);
+  const upper = findRange(to, ranges);
   const width = add(upper, scaled(lower, -1));
-  const centre = (lower.middle + upper.middle) / 2;
-  const dimension = { force: 0, length: 1, temperature: 0, angle: 0 };
   return gaussStations
     .map(([place, weight]) => {
-      const si = centre + (place * width.middle) / 2;
-      const inside = new Map([...values, [symbolKey(variable), { si, dimension }]]);
-      return scaled(multiply(printedRange(of, inside), width), weight / 2);
+      const station = add(
+        scaled(lower, (1 - place) / 2),
+        scaled(upper, (1 + place) / 2),
+      );
+      const inside = new Map([...ranges, [symbolKey(variable), station]]);
+      return scaled(multiply(findRange(of, inside), width), weight / 2);
     })
     .reduce(add, exact(0));
 }
