@@ -33,7 +33,6 @@ export type {
   CombinationStep,
   EquationStep,
   EntryRow,
-  ExtremeRow,
   FigureStep,
   Found,
   GivenStep,

@@ -247,14 +247,7 @@ export type InternalStep =
       }[];
       readonly hasCouples: boolean;
     }
-  | { readonly kind: 'extremes'; readonly rows: readonly ExtremeRow[] };
-
-/** A greatest or least value with its station. */
-export interface ExtremeRow {
-  readonly what: 'shear-max' | 'shear-min' | 'moment-max' | 'moment-min' | 'axial-max' | 'axial-min';
-  readonly statement: Statement;
-  readonly at: Place;
-}
+  | { readonly kind: 'extremes'; readonly statement: Statement };
 
 /** Values of one entry (case or combination) in the combination tables. */
 export interface EntryRow {

@@ -11,7 +11,6 @@ import {
   type Figure,
   type Statement,
   type StatementLine,
-  type Symbol,
   type Term,
 } from '../../equation/index.ts';
 import { displayUnit, divideUnits, powerOfUnit, quantity, type Unit } from '../../units/index.ts';
@@ -23,8 +22,8 @@ import {
   type SegmentFunction,
 } from '../../statics/index.ts';
 import { pointAt, type CaseContext } from '../case-context.ts';
-import { tidy, value } from '../printing.ts';
-import type { ExtremeRow, InternalStep, Place, SegmentFact } from '../steps.ts';
+import { lengthText, tidy, value } from '../printing.ts';
+import type { InternalStep, Place, SegmentFact } from '../steps.ts';
 import { axialSymbol, momentSymbol, shearSymbol, stationSymbol } from '../symbols.ts';
 
 /** Item 6 for one case: functions by segment, zero shear, areas as changes of moment, extremes. */
@@ -38,7 +37,7 @@ export function narrateInternal(context: CaseContext): readonly InternalStep[] {
     },
     ...zeroShear(context, segments),
     areas(context, segments),
-    { kind: 'extremes', rows: extremeRows(context) },
+    { kind: 'extremes', statement: extremes(context) },
   ];
 }
 
@@ -193,38 +192,30 @@ function areas(context: CaseContext, segments: readonly Segment[]): InternalStep
   };
 }
 
-function extremeRows(context: CaseContext): readonly ExtremeRow[] {
-  const { printing, result } = context;
-  const row = (what: ExtremeRow['what'], symbol: Symbol, si: number, x: number): ExtremeRow => ({
-    what,
-    statement: {
-      lines: [
-        {
-          left: name(symbol),
-          chain: [{ sign: '=', of: value(printing, symbol.letter === 'M' ? 'moment' : 'force', si) }],
-          boxed: true,
-          recheck: 'none',
-        },
-      ],
-    },
-    at: placeAtStation(context, x),
-  });
-  const subscripted = (of: Symbol, word: 'max' | 'min'): Symbol => ({
-    ...of,
-    subscript: word,
-    meaning: `${word === 'max' ? 'greatest' : 'least'} ${of.meaning}`,
-  });
-  const { shear, moment, axial } = result.extremes;
-  const rows: ExtremeRow[] = [
-    row('shear-max', subscripted(shearSymbol, 'max'), shear.max.value, shear.max.x),
-    row('shear-min', subscripted(shearSymbol, 'min'), shear.min.value, shear.min.x),
-    row('moment-max', subscripted(momentSymbol, 'max'), moment.max.value, moment.max.x),
-    row('moment-min', subscripted(momentSymbol, 'min'), moment.min.value, moment.min.x),
-  ];
-  if (axial.max.value === 0 && axial.min.value === 0) return rows;
-  return [
-    ...rows,
-    row('axial-max', subscripted(axialSymbol, 'max'), axial.max.value, axial.max.x),
-    row('axial-min', subscripted(axialSymbol, 'min'), axial.min.value, axial.min.x),
-  ];
+/** The extremes in one stack, each with its place in the margin; those that are 0 are left out. */
+function extremes(context: CaseContext): Statement {
+  const { result } = context;
+  const lines = (['axial', 'shear', 'moment'] as const).flatMap((what) =>
+    (['max', 'min'] as const).flatMap((word) => {
+      const extreme = result.extremes[what][word];
+      return extreme.value === 0 ? [] : [extremeLine(context, { what, word, ...extreme })];
+    }),
+  );
+  return { lines };
+}
+
+function extremeLine(
+  context: CaseContext,
+  of: { readonly what: 'axial' | 'shear' | 'moment'; readonly word: 'max' | 'min'; readonly value: number; readonly x: number },
+): StatementLine {
+  const { printing, structure } = context;
+  const letter = symbolOf[of.what];
+  const meaning = `${of.word === 'max' ? 'greatest' : 'least'} ${letter.meaning}`;
+  return {
+    left: name({ ...letter, subscript: of.word, meaning }),
+    chain: [{ sign: '=', of: value(printing, of.what === 'moment' ? 'moment' : 'force', of.value) }],
+    boxed: true,
+    margin: `at ${pointAt(structure, of.x) ?? lengthText(printing, of.x)}`,
+    recheck: 'none',
+  };
 }
