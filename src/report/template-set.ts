@@ -42,6 +42,13 @@ export function openTemplates(
   const handlebars = Handlebars.create();
   for (const [name, text] of Object.entries(sources)) handlebars.registerPartial(name, text);
   addWordHelpers(handlebars);
+  // Compiling costs more than filling; the member's template is filled once a member.
+  const compiled = new Map<string, Handlebars.TemplateDelegate>();
+  const compile = (name: string, source: string): Handlebars.TemplateDelegate => {
+    const template = compiled.get(name) ?? handlebars.compile(source);
+    compiled.set(name, template);
+    return template;
+  };
   return {
     fill: (name, facts) => {
       const source = sources[name];
@@ -49,8 +56,7 @@ export function openTemplates(
       const placed: Placed[] = [];
       addPlacingHelpers(handlebars, placed);
       try {
-        const template = handlebars.compile(source, { strict: false, noEscape: false });
-        return { xhtml: template(facts, { allowProtoPropertiesByDefault: false }), placed };
+        return { xhtml: compile(name, source)(facts), placed };
       } catch (error) {
         return { fault: faultOf(name, sources, error) };
       }

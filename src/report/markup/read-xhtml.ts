@@ -20,6 +20,8 @@ export interface MarkupFault {
 }
 
 interface Open {
+  /** Line of the filled text on which it was opened. */
+  readonly line: number;
   readonly name: string;
   readonly attributes: Readonly<Record<string, string>>;
   readonly children: Node[];
@@ -28,18 +30,26 @@ interface Open {
 /** Reads a filled template as XML: a stray or unclosed tag is reported with its line and never repaired. */
 export function readXhtml(xhtml: string): { readonly root: Element } | { readonly fault: MarkupFault } {
   const parser = new SaxesParser({ xmlns: false });
-  const root: Open = { name: 'body', attributes: {}, children: [] };
+  const root: Open = { line: 1, name: 'body', attributes: {}, children: [] };
   const open: Open[] = [root];
   let fault: MarkupFault | undefined;
   parser.on('error', (error) => {
-    fault ??= { message: error.message.replace(/^\d+:\d+: /, ''), line: lineOf(xhtml, parser.line - 1) };
+    const message = error.message.replace(/^\d+:\d+: /, '').replace(/\.$/, '');
+    // What was left open is what has to be mended, more often than the place where it came out.
+    const inner = open.length > 2 ? open.at(-1) : undefined;
+    fault ??= {
+      message: inner === undefined ? message : `${message} while <${inner.name}> is open`,
+      line: lineOf(xhtml, inner?.line ?? parser.line - 1),
+    };
   });
   parser.on('opentag', (tag) => {
-    open.push({ name: tag.name, attributes: tag.attributes, children: [] });
+    open.push({ line: parser.line - 1, name: tag.name, attributes: tag.attributes, children: [] });
   });
   parser.on('closetag', () => {
     const closed = open.pop();
-    if (closed !== undefined) open.at(-1)?.children.push({ kind: 'element', ...closed });
+    if (closed === undefined) return;
+    const { name, attributes, children } = closed;
+    open.at(-1)?.children.push({ kind: 'element', name, attributes, children });
   });
   parser.on('text', (text) => open.at(-1)?.children.push({ kind: 'text', text }));
   parser.write(`<body>\n${xhtml}\n</body>`).close();
