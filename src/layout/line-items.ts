@@ -184,8 +184,9 @@ function addMath(items: LineItem[], expression: Expression, flow: Flow): void {
   const { base, owner, setting } = flow;
   const { theme, typesetter } = setting;
   const linear = toLinear(expression);
-  const drawing = tryTypeset(() =>
-    typesetter.typeset(toTex(expression), {
+  const tex = toTex(expression);
+  const drawing = tryTypeset([{ tex, linear }], () =>
+    typesetter.typeset(tex, {
       size: (theme.text.equation / theme.text.size) * base.look.size,
       colour: base.look.colour,
       actualText: linear,

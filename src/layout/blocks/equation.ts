@@ -66,7 +66,10 @@ function drawLines(
   }));
   const size = theme.text.equation;
   const { ink: colour } = theme.colour;
-  const aligned = tryTypeset(() =>
+  const written = asTex.map(({ left, right, actualText }) => {
+    return { tex: `${left} ${right}`, linear: actualText };
+  });
+  const aligned = tryTypeset(written, () =>
     typesetter.typesetAligned(asTex, { size, colour, width }),
   );
   if (aligned === undefined)
