@@ -53,7 +53,7 @@ describe('the templates’ HTML', () => {
 
   test('reports an unclosed tag with the line that it stands on, and repairs nothing', () => {
     expect(faultOf('<p>one</p>\n<p>two')).toBe(
-      'report-templates/one.hbs gives markup that is not well formed: unexpected close tag while <p> is open, at “<p>two”',
+      'report-templates/one.hbs gives markup that is not well formed: unexpected close tag while <p> was open, at “<p>two”',
     );
   });
 

@@ -33,12 +33,13 @@ export function readXhtml(xhtml: string): { readonly root: Element } | { readonl
   const root: Open = { line: 1, name: 'body', attributes: {}, children: [] };
   const open: Open[] = [root];
   let fault: MarkupFault | undefined;
+  let lastClosed: Open | undefined;
   parser.on('error', (error) => {
     const message = error.message.replace(/^\d+:\d+: /, '').replace(/\.$/, '');
-    // What was left open is what has to be mended, more often than the place where it came out.
-    const inner = open.length > 2 ? open.at(-1) : undefined;
+    // saxes closes what was left open before it complains: that is what has to be mended.
+    const inner = message === 'unexpected close tag' ? lastClosed : undefined;
     fault ??= {
-      message: inner === undefined ? message : `${message} while <${inner.name}> is open`,
+      message: inner === undefined ? message : `${message} while <${inner.name}> was open`,
       line: lineOf(xhtml, inner?.line ?? parser.line - 1),
     };
   });
@@ -47,6 +48,7 @@ export function readXhtml(xhtml: string): { readonly root: Element } | { readonl
   });
   parser.on('closetag', () => {
     const closed = open.pop();
+    lastClosed = closed;
     if (closed === undefined) return;
     const { name, attributes, children } = closed;
     open.at(-1)?.children.push({ kind: 'element', name, attributes, children });
