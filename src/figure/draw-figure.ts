@@ -4,6 +4,7 @@ import type { Theme } from '../theme/index.ts';
 import type { Typesetter } from '../typeset/index.ts';
 import type { FigureSetting } from './figure-setting.ts';
 import type { FigureSpec } from './figure-spec.ts';
+import { layConventions } from './conventions/lay-conventions.ts';
 import { layDiagrams } from './diagrams/diagrams.ts';
 import { finishFigure } from './finish-figure.ts';
 import type { LaidFigure } from './finish-figure.ts';
@@ -42,6 +43,6 @@ function layStripOf(spec: FigureSpec, setting: FigureSetting): Strip {
     case 'diagrams':
       return layDiagrams(spec, setting);
     case 'conventions':
-      throw new Error('not yet');
+      return layConventions(spec.shown, setting);
   }
 }

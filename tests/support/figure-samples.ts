@@ -6,7 +6,6 @@ import {
   couple,
   down,
   equal,
-  figure,
   member,
   number,
   push,
@@ -237,6 +236,113 @@ export const figureSamples: Readonly<Record<string, FigureSpec>> = {
       loads: [uniform(0, 24, 1), down(9, 9)],
     }),
     diagrams: overhangDiagrams(),
+  },
+  conventions: {
+    kind: 'conventions',
+    alternate: 'Sign conventions.',
+    shown: [
+      {
+        what: { kind: 'forces', horizontal: 'right', vertical: 'up' },
+        caption: 'Forces to the right and up are positive',
+      },
+      {
+        what: { kind: 'moments', positive: 'counterclockwise' },
+        caption: 'Counterclockwise moments are positive',
+      },
+      { what: { kind: 'axial' }, caption: 'Axial force: tension is positive' },
+      { what: { kind: 'shear' }, caption: 'Shear: up on the left face' },
+      {
+        what: { kind: 'bending', drawnOn: 'compression' },
+        caption: 'Moment: sagging is positive; drawn on the compression side',
+      },
+      {
+        what: { kind: 'bending', drawnOn: 'tension' },
+        caption: 'Moment drawn on the tension side',
+      },
+    ],
+  },
+  hinged: member(
+    beam(30, {
+      points: ['A', 'B', 'C', 'D', 'E'].map((name, index) => ({
+        name,
+        x: [0, 10, 13, 22, 30][index] ?? 0,
+      })),
+      supports: [
+        { x: 0, type: 'fixed' },
+        { x: 13, type: 'roller' },
+        { x: 30, type: 'pin' },
+      ],
+      hinges: [{ x: 10 }, { x: 22 }],
+      loads: [uniform(0, 13, 2), down(22, 5, '1'), down(26, 5, '2')],
+      dimensions: [chain(0, 10, 13, 22, 26, 30), chain(0, 13, 30)],
+    }),
+  ),
+  tinySpans: member(
+    beam(40, {
+      points: ['A', 'B', 'C', 'D', 'E', 'F'].map((name, index) => ({
+        name,
+        x: [0, 0.5, 1, 38, 39, 40][index] ?? 0,
+      })),
+      supports: [
+        { x: 0.5, type: 'pin' },
+        { x: 1, type: 'roller' },
+        { x: 38, type: 'roller' },
+        { x: 39, type: 'roller' },
+      ],
+      loads: [
+        down(0, 2, '1'),
+        down(0.3, 2, '2'),
+        down(0.5, 9, '3'),
+        uniform(38, 40, 3),
+      ],
+      dimensions: [chain(0, 0.5, 1, 38, 39, 40), chain(0, 40)],
+    }),
+  ),
+  longLabels: member(
+    beam(12, {
+      points: [
+        { name: 'north bearing', x: 0 },
+        { name: 'splice', x: 5 },
+        { name: 'south bearing', x: 12 },
+      ],
+      supports: [
+        { x: 0, type: 'pin' },
+        { x: 12, type: 'roller' },
+      ],
+      loads: [3, 4, 5, 6].map((x) => ({
+        kind: 'force' as const,
+        x,
+        degrees: 270,
+        size: 4,
+        label: words(`reaction of the rafter at grid line ${x}, from sheet 12`),
+      })),
+      dimensions: [chain(0, 3, 4, 5, 6, 12)],
+    }),
+  ),
+  downThenUp: {
+    kind: 'free-body',
+    alternate: 'A free body.',
+    pictures: [
+      beam(20, {
+        points: ends(20),
+        loads: [
+          push(4, 90, 3, '1'),
+          push(20, 90, 5, '2'),
+          couple(20, 'counterclockwise', 8),
+          push(10, 270, 6, '3'),
+          couple(10, 'clockwise', 4),
+          push(20, 180, 3, '4'),
+        ],
+        reactions: [
+          unknown(0, 90, 'RA'),
+          { kind: 'moment', x: 0, turn: 'clockwise', label: symbol('M', 'A') },
+          unknown(0, 0, 'HA'),
+          unknown(12, 60, 'RC'),
+          unknown(14, 0, 'HD'),
+        ],
+        dimensions: [chain(0, 4, 10, 12, 20)],
+      }),
+    ],
   },
   varied: member(
     beam(30, {

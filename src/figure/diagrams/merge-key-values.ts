@@ -30,7 +30,10 @@ export function mergeKeyValues(
     const index = merged.findIndex((before) => saysTheSame(before, next));
     const before = merged[index];
     if (before === undefined) merged.push(next);
-    else merged[index] = { ...before, to: next.to };
+    else {
+      const isExtreme = before.key.isExtreme === true || next.key.isExtreme === true;
+      merged[index] = { ...before, key: { ...before.key, isExtreme }, to: next.to };
+    }
   }
   return merged;
 

@@ -28,7 +28,7 @@ export function arrow(tail: Point, tip: Point, style: ArrowStyle): Part {
   const shaftEnd = pointFrom(
     tip,
     direction,
-    style.head === 'filled' ? -length * 0.7 : -style.weight,
+    style.head === 'filled' ? -length * 0.7 : -2 * style.weight,
   );
   return together(
     stroked(linePath(tail, shaftEnd), stroke),
@@ -45,10 +45,12 @@ export function arrowhead(tip: Point, direction: Point, style: ArrowStyle): Part
   if (head === 'filled') {
     return filled(closedPath([tip, left, right]), colour);
   }
-  return stroked(openPath([left, tip, right]), {
+  // The mitred corner of two strokes reaches past their meeting point: that point is drawn back.
+  const mitre = weight / 2 / Math.sin(Math.atan2(half, headLength));
+  const corner = pointFrom(tip, direction, -mitre);
+  return stroked(openPath([left, corner, right]), {
     width: weight,
     colour,
     join: 'miter',
-    cap: 'butt',
   });
 }

@@ -116,10 +116,12 @@ function inColumns(group: readonly Indexed[], bounds: Bounds): Cluster {
   let rows = Math.min(2, group.length);
   while (rows < group.length && widthOf(group, rows) > room) rows += 1;
   const width = widthOf(group, rows);
+  // One column stands with its leaders over the points, several with their middle.
+  const reach = rows >= group.length ? (group.length - 1) * laneGap : width;
   const middle = (first + last) / 2;
   const left = Math.max(
     bounds.left,
-    Math.min(middle - width / 2, bounds.right - width),
+    Math.min(middle - reach / 2, bounds.right - width),
   );
   return {
     kind: 'fan',

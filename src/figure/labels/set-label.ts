@@ -1,5 +1,5 @@
 import type { Colour, Drawing } from '../../drawing/index.ts';
-import { lineToTex, toTex } from '../../equation/index.ts';
+import { lineToLinear, lineToTex, toLinear, toTex } from '../../equation/index.ts';
 import type { FontBook } from '../../font/index.ts';
 import { setText } from '../../font/index.ts';
 import type { Typesetter } from '../../typeset/index.ts';
@@ -24,18 +24,38 @@ export function labelSetter(fonts: FontBook, typesetter: Typesetter): SetLabel {
       case 'text':
         return setWords(fonts, label.text, style);
       case 'expression':
-        return setTex(typesetter, toTex(label.expression), style);
+        return setTex(typesetter, style, {
+          tex: toTex(label.expression),
+          linear: toLinear(label.expression),
+        });
       case 'line': {
         const { left, right } = lineToTex(label.line);
-        return setTex(typesetter, `${left} ${right}`, style);
+        return setTex(typesetter, style, {
+          tex: `${left} ${right}`,
+          linear: lineToLinear(label.line),
+        });
       }
     }
   };
 }
 
-function setTex(typesetter: Typesetter, tex: string, style: LabelStyle): Drawing {
+/** Mathematics as it is set, and as it is copied and found in the finished document. */
+interface Written {
+  readonly tex: string;
+  readonly linear: string;
+}
+
+function setTex(
+  typesetter: Typesetter,
+  style: LabelStyle,
+  { tex, linear }: Written,
+): Drawing {
   const { size, colour, heavy = false } = style;
-  return typesetter.typeset(heavy ? heavier(tex) : tex, { size, colour });
+  return typesetter.typeset(heavy ? heavier(tex) : tex, {
+    size,
+    colour,
+    actualText: linear,
+  });
 }
 
 // KaTeX's \boldsymbol leaves upright text as it is, so the units are made bold by themselves.

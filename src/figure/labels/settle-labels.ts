@@ -1,5 +1,6 @@
 import type { Drawing, Stroke } from '../../drawing/index.ts';
 import type { Box } from '../geometry/box.ts';
+import { overlaps } from '../geometry/box.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Outward } from '../geometry/skyline.ts';
 import type { Board } from '../pictures/board.ts';
@@ -34,22 +35,74 @@ export function settleLabels(
   wishes: readonly Wish[],
   room: LabelRoom,
 ): void {
-  const near = placeLabels(
-    wishes.map(({ candidates }) => ({
-      candidates: candidates.map((box) => holdBetween(box, room)),
-    })),
-    board.isFree,
-  );
-  const left: Wish[] = [];
+  const near = clearLeaders(wishes, placeNear(board, wishes, room));
   for (const [index, wish] of wishes.entries()) {
     const box = near[index];
-    if (box === undefined) left.push(wish);
-    else board.write(wish.label, box);
+    if (box !== undefined) board.write(wish.label, box);
   }
+  const ranked = wishes.filter((_, index) => near[index] === undefined);
   for (const outward of ['up', 'down'] as const) {
-    const ranked = left.filter((wish) => wish.outward === outward);
-    writeRank(board, ranked, { ...room, outward });
+    const rank = ranked.filter((wish) => wish.outward === outward);
+    writeRank(board, rank, { ...room, outward });
   }
+}
+
+/** Places near what they name, clear of the ways of leaders that are sure to come. */
+function placeNear(
+  board: Board,
+  wishes: readonly Wish[],
+  room: LabelRoom,
+): readonly (Box | undefined)[] {
+  const ways = wishes.flatMap((wish) =>
+    wish.candidates.length === 0 ? wish.anchors.slice(0, 1).map(wayOut(wish)) : [],
+  );
+  const isFree = (box: Box): boolean =>
+    board.isFree(box) && !ways.some((way) => overlaps(box, way));
+  const requests = wishes.map(({ candidates }) => ({
+    candidates: candidates.map((box) => holdBetween(box, room)),
+  }));
+  return placeLabels(requests, isFree);
+}
+
+/**
+ * Takes back places that bar the way of a leader: a label without a place near by goes to a
+ * rank, and every label over all of its anchors goes to a rank with it. Each round takes at
+ * least one place back, so it ends.
+ */
+function clearLeaders(
+  wishes: readonly Wish[],
+  places: readonly (Box | undefined)[],
+): readonly (Box | undefined)[] {
+  const near = [...places];
+  const barring = (way: Box): readonly number[] =>
+    near.flatMap((box, index) =>
+      box !== undefined && overlaps(box, way) ? [index] : [],
+    );
+  for (let isCalm = false; !isCalm;) {
+    isCalm = true;
+    for (const [index, wish] of wishes.entries()) {
+      if (near[index] !== undefined) continue;
+      const bars = wish.anchors.map(wayOut(wish)).map(barring);
+      if (bars.length === 0 || bars.some((each) => each.length === 0)) continue;
+      for (const other of bars[0] ?? []) near[other] = undefined;
+      isCalm = false;
+    }
+  }
+  return near;
+}
+
+/** How far outward the way of a leader is kept clear, and how wide, points. */
+const sight = 2000;
+const wayHalf = 1;
+
+/** The way that a leader takes straight outward from an anchor. */
+function wayOut({ outward }: Pick<Wish, 'outward'>): (anchor: Point) => Box {
+  return ({ x, y }) => ({
+    left: x - wayHalf,
+    right: x + wayHalf,
+    top: outward === 'up' ? y - sight : y + 1,
+    bottom: outward === 'up' ? y - 1 : y + sight,
+  });
 }
 
 function writeRank(
@@ -62,7 +115,12 @@ function writeRank(
     anchor: clearAnchor(board, wish),
     size: { width: wish.label.width, height: wish.label.height },
   }));
-  const { boxes, leaders } = rankLabels(labels, { ...room, taken: board.taken() });
+  const { boxes, leaders } = rankLabels(labels, {
+    ...room,
+    // A leader in the outermost lane has a width of its own.
+    left: room.left + room.leader.width,
+    taken: board.taken(),
+  });
   board.draw(leaders);
   for (const [index, wish] of wishes.entries()) {
     const box = boxes[index];
@@ -70,19 +128,15 @@ function writeRank(
   }
 }
 
-/** How far outward a leader's start is looked at, points. */
-const sight = 200;
-
-/** The first anchor that nothing stands over; the first of all where every one is covered. */
-function clearAnchor(board: Board, { anchors, outward }: Wish): Point {
-  const isOpen = ({ x, y }: Point): boolean =>
-    board.isFree({
-      left: x,
-      right: x,
-      top: outward === 'up' ? y - sight : y + 2,
-      bottom: outward === 'up' ? y - 2 : y + sight,
-    });
-  const anchor = anchors.find(isOpen) ?? anchors[0];
+/** The first anchor that nothing stands over; else the first with no label over it; else the first. */
+function clearAnchor(board: Board, wish: Wish): Point {
+  const way = wayOut(wish);
+  const isBare = (anchor: Point): boolean =>
+    !board.written().some((box) => overlaps(box, way(anchor)));
+  const anchor =
+    wish.anchors.find((each) => board.isFree(way(each))) ??
+    wish.anchors.find(isBare) ??
+    wish.anchors[0];
   if (anchor === undefined) throw new RangeError('A label without an anchor.');
   return anchor;
 }

@@ -26,19 +26,21 @@ export interface Board {
   readonly isFree: (box: Box) => boolean;
   /** All that is drawn or written so far. */
   readonly taken: () => readonly Box[];
+  /** The labels written so far. */
+  readonly written: () => readonly Box[];
   readonly strip: () => Strip;
 }
 
 /** Labels keep this far from lines, points. */
 const labelClearance = 1.3;
 
-/** An empty board. */
-export function openBoard(): Board {
+/** A board that is empty but for what another has drawn `before`, which is kept clear of and not drawn again. */
+export function openBoard(before: readonly Box[] = []): Board {
   const marks: Mark[] = [];
   const solid: Box[] = [];
   const touchable: Box[] = [];
   const labels: Box[] = [];
-  const taken = (): readonly Box[] => [...touchable, ...solid, ...labels];
+  const taken = (): readonly Box[] => [...before, ...touchable, ...solid, ...labels];
   return {
     draw: (part, kind) => {
       marks.push(...part.marks);
@@ -50,10 +52,11 @@ export function openBoard(): Board {
     },
     hasRoomFor: (part, gap = 0.8) =>
       !part.boxes.some((box) =>
-        [...solid, ...labels].some((other) => overlaps(box, other, gap)),
+        [...before, ...solid, ...labels].some((other) => overlaps(box, other, gap)),
       ),
     isFree: (box) => !taken().some((other) => overlaps(box, other, labelClearance)),
     taken,
+    written: () => labels,
     strip: () => ({ marks, labels, obstacles: [...touchable, ...solid] }),
   };
 }

@@ -37,16 +37,15 @@ export function withDimensions(
   chains: BeamPicture['dimensions'],
   setting: PictureSetting,
 ): Strip {
-  const board = openBoard();
+  const drawn = [...strip.labels, ...strip.obstacles];
+  const board = openBoard(drawn);
   const feet: { readonly x: number; readonly y: number }[] = [];
-  let under: readonly Box[] = [...strip.labels, ...strip.obstacles];
   for (const [index, chain] of chains.entries()) {
     if (chain.length === 0) continue;
     const outer = chains.slice(index + 1).flatMap((each) => stationsOf(each, setting));
-    const y = lineHeight(chain, under, setting);
+    const y = lineHeight(chain, board.taken(), setting);
     drawChain(board, { chain, y, outer }, setting);
     feet.push(...stationsOf(chain, setting).map((x) => ({ x, y })));
-    under = [...under, ...board.taken()];
   }
   const dimensions = board.strip();
   const lines = extensionLines(feet, strip, { labels: dimensions.labels, setting });

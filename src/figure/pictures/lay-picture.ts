@@ -110,12 +110,16 @@ export function boundsOf({ labels, obstacles }: Strip): Box | undefined {
   return unionOf([...labels, ...obstacles]);
 }
 
-/** A strip moved down. */
-export function moveStrip({ marks, labels, obstacles }: Strip, by: number): Strip {
+/** A strip moved down, and to the right where asked. */
+export function moveStrip(
+  { marks, labels, obstacles }: Strip,
+  down: number,
+  right: number = 0,
+): Strip {
   return {
-    marks: [{ kind: 'group', x: 0, y: by, marks }],
-    labels: labels.map((box) => moveBox(box, 0, by)),
-    obstacles: obstacles.map((box) => moveBox(box, 0, by)),
+    marks: [{ kind: 'group', x: right, y: down, marks }],
+    labels: labels.map((box) => moveBox(box, right, down)),
+    obstacles: obstacles.map((box) => moveBox(box, right, down)),
   };
 }
 

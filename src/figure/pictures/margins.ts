@@ -14,20 +14,22 @@ const least = 15;
 /** Room that a support symbol needs beyond the end that it stands at. */
 const supportReach: Readonly<Record<PictureSupport['type'], number>> = {
   pin: 12,
-  roller: 16,
+  roller: 12,
   fixed: 8,
   guide: 13,
   spring: 12,
   'pin-with-rotation-spring': 12,
 };
+/** The same for a roller on a slope. */
+const slopedReach = 18;
 const axialReach = 32;
 const momentReach = 16;
 
-/** Something that stands at a station and reaches to either side. */
+/** Something that stands at a station and reaches so far to either side. */
 interface Reach {
   readonly x: number;
-  readonly left: number;
-  readonly right: number;
+  readonly kind: 'support' | 'moment' | 'force';
+  readonly by: number;
 }
 
 /** The margins that a picture needs, found with stations that leave none. */
@@ -39,37 +41,47 @@ export function marginsOf(
   }: { readonly stations: Stations; readonly magnitudes: Magnitudes },
 ): Margins {
   const reaches = [
-    ...picture.supports.map((support) => both(support.x, supportReach[support.type])),
+    ...picture.supports.map(supportReachOf),
     ...picture.reactions.map((reaction) =>
       reaction.kind === 'moment'
-        ? both(reaction.x, momentReach)
-        : forceReach(reaction.x, reaction.degrees, 24),
+        ? momentReachAt(reaction.x)
+        : forceReach(reaction.x, reaction.degrees, axialReach),
     ),
     ...picture.loads.flatMap((load) => loadReaches(load, magnitudes)),
   ];
-  const beyond = (side: 'left' | 'right', end: number): number => {
-    // What reaches outwards at one station stands one behind the other there: a moment, then a force.
-    const sums = new Map<number, number>();
-    for (const reach of reaches) {
+  const beyond = (end: number): number => {
+    const stretches = reaches.map((reach) => {
       const inside = Math.abs(stations.xOf(reach.x) - end);
-      sums.set(reach.x, (sums.get(reach.x) ?? -inside) + reach[side]);
-    }
-    return Math.max(least, ...sums.values());
+      return stretchAt(reach.x, reaches) - inside;
+    });
+    return Math.max(least, ...stretches);
   };
-  return {
-    left: beyond('left', stations.left),
-    right: beyond('right', stations.right),
-  };
+  return { left: beyond(stations.left), right: beyond(stations.right) };
 }
 
-function both(x: number, reach: number): Reach {
-  return { x, left: reach, right: reach };
+/** How far everything at one station reaches: a force stands outside the moment there. */
+function stretchAt(x: number, reaches: readonly Reach[]): number {
+  const most = (kind: Reach['kind']): number =>
+    Math.max(
+      0,
+      ...reaches
+        .filter((each) => each.x === x && each.kind === kind)
+        .map(({ by }) => by),
+    );
+  return Math.max(most('support'), most('moment') + most('force'));
+}
+
+function supportReachOf({ x, type, normal = 90 }: PictureSupport): Reach {
+  return { x, kind: 'support', by: normal === 90 ? supportReach[type] : slopedReach };
+}
+
+function momentReachAt(x: number): Reach {
+  return { x, kind: 'moment', by: momentReach };
 }
 
 function forceReach(x: number, degrees: number, length: number): Reach {
-  if (isAxial(degrees)) return both(x, axialReach);
   const lean = Math.abs(directionOf(degrees).x) * length;
-  return both(x, lean + 2);
+  return { x, kind: 'force', by: isAxial(degrees) ? axialReach : lean + 2 };
 }
 
 function loadReaches(load: PictureLoad, magnitudes: Magnitudes): readonly Reach[] {
@@ -77,16 +89,15 @@ function loadReaches(load: PictureLoad, magnitudes: Magnitudes): readonly Reach[
     case 'force':
       return [forceReach(load.x, load.degrees, magnitudes.forceLength(load.size))];
     case 'couple':
-      return [both(load.x, momentReach)];
+      return [momentReachAt(load.x)];
     case 'distributed': {
       const [first, last] = magnitudes.heights(load.sizes);
-      const across = !isAxial(load.degrees);
-      return across
-        ? [
+      return isAxial(load.degrees)
+        ? []
+        : [
             forceReach(load.from, load.degrees, Math.abs(first)),
             forceReach(load.to, load.degrees, Math.abs(last)),
-          ]
-        : [];
+          ];
     }
   }
 }

@@ -3,7 +3,7 @@ import { unionOf } from '../geometry/box.ts';
 import type { Box } from '../geometry/box.ts';
 import type { ArrowStyle } from '../ink/arrow.ts';
 import type { Part } from '../ink/part.ts';
-import { filled, nothing, together } from '../ink/part.ts';
+import { filled } from '../ink/part.ts';
 import { circlePath } from '../ink/paths.ts';
 import type { Turn } from '../ink/turning-arrow.ts';
 import { arcs, turningArrow } from '../ink/turning-arrow.ts';
@@ -45,6 +45,8 @@ export function putMoment(
   const chosen = free ?? (must ? drawn[0] : undefined);
   if (chosen === undefined) return undefined;
   board.draw(chosen.part);
+  // The arrow of a force may come in as far as the point itself.
+  if (!isAtEnd(chosen.name)) board.draw(dotOf(turning), 'touchable');
   return wishFor(turning, chosen.name, unionOf(chosen.part.boxes));
 }
 
@@ -62,16 +64,12 @@ function isAtEnd(name: ArcName): boolean {
 }
 
 function drawArc({ x, turn, style }: Turning, name: ArcName): Part {
-  const centre = { x, y: 0 };
-  const dot = isAtEnd(name) ? nothing : filled(circlePath(centre, 1.3), style.colour);
-  return together(
-    dot,
-    turningArrow(centre, isAtEnd(name) ? endRadius : radius, {
-      arc: arcs[name],
-      turn,
-      style,
-    }),
-  );
+  const at = isAtEnd(name) ? endRadius : radius;
+  return turningArrow({ x, y: 0 }, at, { arc: arcs[name], turn, style });
+}
+
+function dotOf({ x, style }: Turning): Part {
+  return filled(circlePath({ x, y: 0 }, 1.3), style.colour);
 }
 
 const sidesOf: Readonly<Record<ArcName, readonly Side[]>> = {

@@ -10,7 +10,8 @@ import type { StripSetting } from './strip-setting.ts';
 
 /** Supports nearer than this stand in each other's way at full size, points. */
 const fullRoom = 21;
-const smallestScale = 0.6;
+/** How much smaller a crowded support may be drawn. */
+const scales = [0.6, 0.45];
 /** How much lower a support stands, on a stem, where even a small symbol has no room. */
 const stems = [0, 16, 32, 48, 64];
 
@@ -21,24 +22,27 @@ export function putSupports(
   setting: StripSetting,
 ): void {
   for (const support of supports) {
-    const scale = scaleFor(support, supports, setting);
-    const parts = stems.map((stem) => drawSupport(support, { scale, stem }, setting));
+    const choices = scalesFor(support, supports, setting).flatMap((scale) =>
+      stems.map((stem) => ({ scale, stem })),
+    );
+    const parts = choices.map((choice) => drawSupport(support, choice, setting));
     const part = parts.find((each) => board.hasRoomFor(each)) ?? parts[0];
     if (part !== undefined) board.draw(part);
   }
 }
 
-function scaleFor(
+function scalesFor(
   support: PictureSupport,
   supports: readonly PictureSupport[],
   { stations }: StripSetting,
-): number {
+): readonly number[] {
   const x = stations.xOf(support.x);
   const distances = supports
     .filter((other) => other !== support)
     .map((other) => Math.abs(stations.xOf(other.x) - x));
-  const nearest = Math.min(fullRoom, ...distances);
-  return Math.max(smallestScale, nearest / fullRoom);
+  const nearest = Math.min(...distances) / fullRoom;
+  if (nearest >= 1) return [1];
+  return nearest > 0.6 ? [nearest, ...scales] : scales;
 }
 
 function drawSupport(

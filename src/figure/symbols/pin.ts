@@ -19,7 +19,7 @@ export function pin(frame: SymbolFrame): Part {
   ]);
   return together(
     { marks: stroked(triangle, outline).marks, boxes: steps(frame) },
-    ground(frame, groundDepth, 9.5),
+    ground(frame, groundDepth, frame.groundHalf),
   );
 }
 

@@ -11,5 +11,8 @@ export function roller(frame: SymbolFrame): Part {
   const top = 1.1;
   const radius = (groundDepth - 0.4 - top) / 2;
   const circle = circlePath(at(0, top + radius), radius * scale);
-  return together(asOneBox(stroked(circle, outline)), ground(frame, groundDepth, 9.5));
+  return together(
+    asOneBox(stroked(circle, outline)),
+    ground(frame, groundDepth, frame.groundHalf),
+  );
 }

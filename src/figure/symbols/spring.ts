@@ -24,6 +24,6 @@ export function spring(frame: SymbolFrame): Part {
   ]);
   return together(
     asOneBox(stroked(path, { ...outline, join: 'bevel' })),
-    ground(frame, foot + 2.3, 9.5),
+    ground(frame, foot + 2.3, frame.groundHalf),
   );
 }

@@ -11,6 +11,8 @@ export interface SymbolFrame {
   readonly at: (across: number, depth: number) => Point;
   /** Symbols beside close neighbours are drawn smaller; 1 is full size. */
   readonly scale: number;
+  /** Half the width of the ground under a pin, roller or spring; narrower beside close neighbours. */
+  readonly groundHalf: number;
   readonly colour: Colour;
   readonly outline: Stroke;
   readonly fine: Stroke;
@@ -29,6 +31,7 @@ export function symbolFrame(
       y: point.y + (up.x * across - up.y * depth) * scale,
     }),
     scale,
+    groundHalf: scale < 1 ? 6 : 9.5,
     colour,
     outline: { width: 0.8, colour, join: 'miter' },
     fine: { width: 0.45, colour },
