@@ -1,5 +1,4 @@
-import { formatNumber } from './format-number.ts';
-import { groupingFor } from './format-quantity.ts';
+import { formatQuantity } from './format-quantity.ts';
 import type { PrintedFigure } from './print.ts';
 import { countIn, type Quantity } from './quantity.ts';
 import { toDecimal } from './round-decimal.ts';
@@ -12,23 +11,17 @@ const negligible = 1e-3;
 const fewest = 2;
 
 /**
- * A table column in one unit, printed with one number of decimals: as many as show the greatest value to
- * `figures` significant figures, more where a value that matters would keep fewer than two.
+ * The one number of decimals that a table column prints with: as many as show the greatest value to `figures`
+ * significant figures, more where a value that matters would keep fewer than two.
  */
-export function alignDecimals(
+export function columnDecimals(
   column: readonly Quantity[],
   unit: Unit,
   figures: number,
-): readonly PrintedFigure[] {
-  const counts = column.map((of) => countIn(of, unit));
-  const decimals = sharedDecimals(counts, figures);
-  return counts.map((count) =>
-    formatNumber(count, { kind: 'decimals', count: decimals }, groupingFor(unit)),
-  );
-}
-
-function sharedDecimals(counts: readonly number[], figures: number): number {
-  const sizes = counts.map(Math.abs).filter((size) => size > 0);
+): number {
+  const sizes = column
+    .map((of) => Math.abs(countIn(of, unit)))
+    .filter((size) => size > 0);
   if (sizes.length === 0) return 0;
   const greatest = Math.max(...sizes);
   const least = Math.min(...sizes.filter((size) => size >= negligible * greatest));
@@ -37,5 +30,17 @@ function sharedDecimals(counts: readonly number[], figures: number): number {
     0,
     wanted(greatest, figures),
     wanted(least, Math.min(figures, fewest)),
+  );
+}
+
+/** A table column in one unit, every value printed with the decimals that `columnDecimals` finds. */
+export function alignDecimals(
+  column: readonly Quantity[],
+  unit: Unit,
+  figures: number,
+): readonly PrintedFigure[] {
+  const decimals = columnDecimals(column, unit, figures);
+  return column.map((of) =>
+    formatQuantity(of, unit, { kind: 'decimals', count: decimals }),
   );
 }

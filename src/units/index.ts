@@ -40,7 +40,7 @@ export type { GivenQuantity, Quantity } from './quantity.ts';
 export type { Grouping, Print, PrintedFigure } from './print.ts';
 export { formatNumber } from './format-number.ts';
 export { formatQuantity, quantityText, withUnit } from './format-quantity.ts';
-export { alignDecimals } from './align-decimals.ts';
+export { alignDecimals, columnDecimals } from './align-decimals.ts';
 export { formatFeetInches } from './format-feet-inches.ts';
 export { formatRatio } from './format-ratio.ts';
 export { parseQuantity } from './parse-quantity.ts';

@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { alignDecimals, parseUnit, quantity } from '../../src/units/index.ts';
+import {
+  alignDecimals,
+  columnDecimals,
+  parseUnit,
+  quantity,
+} from '../../src/units/index.ts';
 
 const kip = parseUnit('kip').unit!;
 const column = (values: readonly number[], figures: number) =>
@@ -25,5 +30,13 @@ describe('a table column', () => {
   test('of noughts alone prints noughts', () => {
     expect(column([0, -0], 4)).toEqual(['0', '0']);
     expect(column([], 4)).toEqual([]);
+  });
+
+  test('counts decimals in the unit that it prints in', () => {
+    const inch = parseUnit('in').unit!;
+    const foot = parseUnit('ft').unit!;
+    expect(columnDecimals([quantity(6, inch)], inch, 3)).toBe(2);
+    expect(columnDecimals([quantity(6, inch)], foot, 3)).toBe(3);
+    expect(columnDecimals([], inch, 3)).toBe(0);
   });
 });
