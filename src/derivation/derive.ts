@@ -1,4 +1,4 @@
-import { collectSymbols, withEnoughFigures, type Statement, type Symbol } from '../equation/index.ts';
+import { collectSymbols, type Statement, type Symbol } from '../equation/index.ts';
 import type { BeamDefinition, CarriedReaction, LoadCase, Project } from '../project/index.ts';
 import type { Combination } from '../standards/index.ts';
 import type { BeamResult, BeamSolution, BeamStructure } from '../statics/index.ts';
@@ -15,6 +15,7 @@ import { narrateDeterminacy, narrateSupports } from './narrators/narrate-statics
 import { diagramsFigure, envelopeFigure } from './pictures/diagram-figures.ts';
 import { asLoadedFigure, freeBodyFigure, piecesFigure } from './pictures/member-figures.ts';
 import { runChecks } from './sense-checks/run-checks.ts';
+import { reworkable } from './rework.ts';
 import type { CautionStep, ResultStep, Step } from './steps.ts';
 import { summarise } from './summarise.ts';
 import { symbolsOf } from './symbols.ts';
@@ -166,7 +167,7 @@ function closing(work: BeamWork, context: MemberContext): readonly Section[] {
 function enoughFigures(section: Section): Section {
   return {
     ...section,
-    steps: section.steps.map((step) => mapStatements(step, (statement) => withEnoughFigures(statement))),
+    steps: section.steps.map((step) => mapStatements(step, reworkable)),
   };
 }
 
