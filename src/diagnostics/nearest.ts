@@ -15,12 +15,19 @@ export function nearest(
   let best: { readonly candidate: string; readonly slips: number } | undefined;
   for (const candidate of candidates.slice(0, mostCandidates)) {
     const most = Math.max(1, Math.floor(Math.max(word.length, candidate.length) / 3));
-    if (Math.abs(candidate.length - word.length) > most) continue;
-    const slips = slipsBetween(folded, candidate.toLowerCase());
+    const slips = distance(folded, candidate.toLowerCase(), most);
     if (slips <= most && slips < folded.length && slips < (best?.slips ?? Infinity))
       best = { candidate, slips };
   }
   return best?.candidate;
+}
+
+// A word that goes on where the other stops (`pinned` for `pin`) is one slip, whatever it adds.
+function distance(word: string, candidate: string, most: number): number {
+  const [short, long] =
+    word.length < candidate.length ? [word, candidate] : [candidate, word];
+  if (short.length >= 3 && long.startsWith(short)) return word === candidate ? 0 : 1;
+  return long.length - short.length > most ? Infinity : slipsBetween(word, candidate);
 }
 
 /**

@@ -24,4 +24,5 @@ export type LimitEntry = string;
 export const limitsMap: Shape<readonly Named<LimitEntry>[]> = mapOf(
   text,
   byForm({ text }),
+  'a map of cases and limits',
 );

@@ -57,7 +57,12 @@ function readGathered(
   }));
   checkMembers(read);
   const members = inOrder(read, open);
-  if (definition === undefined || loads === undefined) return undefined;
+  if (
+    definition === undefined ||
+    loads === undefined ||
+    open.loads?.reading.hasFailed() === true
+  )
+    return undefined;
   remarkOn({ definition, loads: loads.definition, members, folder: gathered }, open);
   return {
     folder,

@@ -1,6 +1,7 @@
 import type { CrossSection, Material } from './definitions.ts';
 import { byForm } from './shape/choice.ts';
-import { objectOf, optional, required, type ObjectShape } from './shape/object.ts';
+import { optional, required } from './shape/field.ts';
+import { objectOf, type ObjectShape } from './shape/object.ts';
 import { quantityOf } from './shape/quantity.ts';
 import type { Named } from './shape/map-of.ts';
 import { placed, turned, type Placed, type Shape } from './shape/shape.ts';

@@ -1,13 +1,8 @@
 import { defaultTheme } from '../theme/index.ts';
 import { listOf } from './shape/list.ts';
 import { numberFrom } from './shape/number.ts';
-import {
-  objectOf,
-  optional,
-  type Field,
-  type FieldsOf,
-  type ObjectShape,
-} from './shape/object.ts';
+import { optional, type Field, type FieldsOf } from './shape/field.ts';
+import { objectOf, type ObjectShape } from './shape/object.ts';
 import type { Shape } from './shape/shape.ts';
 
 type Values = Readonly<Record<string, unknown>>;

@@ -3,7 +3,8 @@ import { caseMark } from '../names.ts';
 import { byForm, byKey } from '../shape/choice.ts';
 import { mapOf, type Named } from '../shape/map-of.ts';
 import { factor, numberFrom } from '../shape/number.ts';
-import { defaulted, objectOf, optional, required } from '../shape/object.ts';
+import { defaulted, optional, required } from '../shape/field.ts';
+import { objectOf } from '../shape/object.ts';
 import { turned, type Shape } from '../shape/shape.ts';
 import { nameOf, oneOf, text } from '../shape/text.ts';
 
@@ -57,7 +58,7 @@ export const combinationEntry: Shape<CombinationEntry> = byForm<CombinationEntry
             'the expression of EN 1990. Default: 6.10',
           ),
           national: optional(
-            mapOf(text, numberFrom({ from: 0, to: 10 })),
+            mapOf(text, numberFrom({ from: 0, to: 10 }), 'a map of names and numbers'),
             'values that a national annex sets, by name',
           ),
         }),
@@ -66,7 +67,10 @@ export const combinationEntry: Shape<CombinationEntry> = byForm<CombinationEntry
       mark: turned(
         objectOf<CustomEntry>("a sum of the project's own", {
           mark: required(mark, 'the mark under which its results stand'),
-          factors: required(mapOf(caseMark, factor), 'the factor of each case'),
+          factors: required(
+            mapOf(caseMark, factor, 'a map of cases and factors'),
+            'the factor of each case',
+          ),
           for: defaulted(oneOf('strength', 'service'), 'strength', 'what it is for'),
         }),
         (entry) => ({ ...entry, kind: 'custom' }) as const,

@@ -3,7 +3,8 @@ import type { GivenQuantity } from '../../units/index.ts';
 import { caseMark } from '../names.ts';
 import { listOf } from '../shape/list.ts';
 import { mapOf, type Named } from '../shape/map-of.ts';
-import { defaulted, objectOf, optional, type ObjectShape } from '../shape/object.ts';
+import { defaulted, optional } from '../shape/field.ts';
+import { objectOf, type ObjectShape } from '../shape/object.ts';
 import { quantityOf } from '../shape/quantity.ts';
 import { placed, type Placed, type Shape } from '../shape/shape.ts';
 import { oneOf, text, truth } from '../shape/text.ts';
@@ -65,7 +66,11 @@ const caseEntry: Shape<CaseEntry> = objectOf<CaseEntry>(
   },
 );
 
-const pressures = mapOf(caseMark, quantityOf('pressure'));
+const pressures = mapOf(
+  caseMark,
+  quantityOf('pressure'),
+  'a map of cases and pressures',
+);
 
 // The one map where a known key stands among names of the user's own: `source` is no case.
 const areaEntry: Shape<AreaEntry> = {
@@ -93,8 +98,14 @@ const areaEntry: Shape<AreaEntry> = {
 export const loadsFile: ObjectShape<LoadsFile> = objectOf<LoadsFile>(
   'a map of cases, areas and combinations',
   {
-    cases: optional(mapOf(caseMark, caseEntry), 'the load cases, by mark'),
-    areas: optional(mapOf(text, areaEntry), 'loads per area, by name'),
+    cases: optional(
+      mapOf(caseMark, caseEntry, 'a map of marks and cases'),
+      'the load cases, by mark',
+    ),
+    areas: optional(
+      mapOf(text, areaEntry, 'a map of names and area loads'),
+      'loads per area, by name',
+    ),
     combinations: optional(
       listOf(placed(combinationEntry)),
       "named sets and sums of the project's own",

@@ -1,5 +1,6 @@
 import type { Stated } from '../definitions.ts';
-import { defaulted, objectOf, optional } from '../shape/object.ts';
+import { defaulted, optional } from '../shape/field.ts';
+import { objectOf } from '../shape/object.ts';
 import { placed, type Placed, type Shape } from '../shape/shape.ts';
 import { oneOf } from '../shape/text.ts';
 

@@ -2,7 +2,8 @@ import type { DesignLoad } from '../definitions.ts';
 import { limitsMap, type LimitEntry } from '../names.ts';
 import { listOf } from '../shape/list.ts';
 import type { Named } from '../shape/map-of.ts';
-import { objectOf, optional, required } from '../shape/object.ts';
+import { optional, required } from '../shape/field.ts';
+import { objectOf } from '../shape/object.ts';
 import type { Shape } from '../shape/shape.ts';
 import { text } from '../shape/text.ts';
 

@@ -1,5 +1,6 @@
 import type { Stated, Status } from '../definitions.ts';
-import { defaulted, objectOf, optional, required } from '../shape/object.ts';
+import { defaulted, optional, required } from '../shape/field.ts';
+import { objectOf } from '../shape/object.ts';
 import { placed, type Placed, type Shape } from '../shape/shape.ts';
 import { oneOf, text } from '../shape/text.ts';
 

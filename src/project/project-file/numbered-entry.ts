@@ -1,5 +1,6 @@
 import type { Assumption, Reference } from '../definitions.ts';
-import { objectOf, optional, optionalOr, required } from '../shape/object.ts';
+import { optional, optionalOr, required } from '../shape/field.ts';
+import { objectOf } from '../shape/object.ts';
 import type { Shape } from '../shape/shape.ts';
 import { nameOf, text, truth } from '../shape/text.ts';
 

@@ -11,14 +11,8 @@ import { materialValues, sectionValues } from '../section-entry.ts';
 import { listOf } from '../shape/list.ts';
 import { mapOf, type Named } from '../shape/map-of.ts';
 import { numberFrom } from '../shape/number.ts';
-import {
-  defaulted,
-  objectOf,
-  optional,
-  optionalOr,
-  required,
-  type ObjectShape,
-} from '../shape/object.ts';
+import { defaulted, optional, optionalOr, required } from '../shape/field.ts';
+import { objectOf, type ObjectShape } from '../shape/object.ts';
 import { placed, type Placed } from '../shape/shape.ts';
 import { oneOf, text } from '../shape/text.ts';
 import { conventionsEntry, type ConventionsEntry } from './conventions-entry.ts';
@@ -107,12 +101,12 @@ export const projectFile: ObjectShape<ProjectFile> = objectOf<ProjectFile>(
       'marks of members in the order of their sheets',
     ),
     sections: optionalOr(
-      mapOf(text, sectionValues),
+      mapOf(text, sectionValues, 'a map of names and cross-sections'),
       [],
       'cross-sections of the project, by name',
     ),
     materials: optionalOr(
-      mapOf(text, materialValues),
+      mapOf(text, materialValues, 'a map of names and materials'),
       [],
       'materials of the project, by name',
     ),

@@ -1,6 +1,7 @@
 import type { Revision } from '../definitions.ts';
 import { date } from '../shape/date.ts';
-import { objectOf, optional, required } from '../shape/object.ts';
+import { optional, required } from '../shape/field.ts';
+import { objectOf } from '../shape/object.ts';
 import type { Shape } from '../shape/shape.ts';
 import { text } from '../shape/text.ts';
 

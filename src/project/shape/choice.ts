@@ -109,7 +109,7 @@ function reportNoKey(
     code: near === undefined ? 'missing-key' : 'unknown-key',
     message:
       near === undefined
-        ? `nothing here says which kind of entry this is, ${expects}`
+        ? `nothing here says what this is; ${expects} belongs here`
         : `no key \`${near.written.text}\` is known here`,
     span: near?.written.span ?? firstLine(tree.span, reading.text),
     hints: [

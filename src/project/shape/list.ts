@@ -1,6 +1,4 @@
-import { commaSlipHint } from '../yaml/slips.ts';
-import type { ListTree, Tree } from '../yaml/tree.ts';
-import type { Reading } from '../reading.ts';
+import { reportTornItems } from './comma-slips.ts';
 import type { Shape } from './shape.ts';
 import { reportMisfit } from './misfit.ts';
 
@@ -36,7 +34,7 @@ export function listOf<T>(
         ]);
         return undefined;
       }
-      if (reportCommaSlips(tree, reading)) return undefined;
+      if (reportTornItems(tree, reading)) return undefined;
       if (tree.items.length < atLeast || tree.items.length > atMost) {
         const count = atLeast === atMost ? `${atLeast}` : `${atLeast} or more`;
         reading.report({
@@ -66,25 +64,4 @@ export function oneOrMore<T>(item: Shape<T>): Shape<readonly T[]> {
       return value === undefined ? undefined : [value];
     },
   };
-}
-
-function reportCommaSlips(tree: ListTree, reading: Reading): boolean {
-  let found = false;
-  for (const [index, item] of tree.items.entries()) {
-    const next: Tree | undefined = tree.items[index + 1];
-    if (item.kind !== 'text' || next?.kind !== 'text' || item.quoted || next.quoted)
-      continue;
-    // `[1, 250 lb]` with a space is two entries by intent as far as anybody can tell.
-    if (next.span.start !== item.span.end + 1) continue;
-    const hint = commaSlipHint(item.text, next.text);
-    if (hint === undefined) continue;
-    found = true;
-    reading.report({
-      code: 'comma-in-number',
-      message: `the comma ends the entry: this reads as \`${item.text}\` and \`${next.text}\``,
-      span: { ...item.span, end: next.span.end },
-      hints: [hint],
-    });
-  }
-  return found;
 }

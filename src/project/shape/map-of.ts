@@ -12,12 +12,13 @@ export interface Named<T> {
 /**
  * A map whose keys are names that the user chooses, in file order. A value that does not fit
  * leaves its name in the list, so that what refers to the name is not reported as well.
+ * `expects` as in Shape.
  */
 export function mapOf<T>(
   key: Shape<string>,
   value: Shape<T>,
+  expects: string,
 ): Shape<readonly Named<T>[]> {
-  const expects = `a map, each key ${key.expects} and each value ${value.expects}`;
   const { pattern } = key.schema;
   return {
     expects,

@@ -10,7 +10,7 @@ import {
   type GivenQuantity,
   type QuantityProblem,
 } from '../../units/index.ts';
-import type { Reading } from '../reading.ts';
+import type { Finding, Reading } from '../reading.ts';
 import { hashHint } from '../yaml/slips.ts';
 import type { TextTree } from '../yaml/tree.ts';
 import { reportMisfit } from './misfit.ts';
@@ -99,7 +99,7 @@ function readQuantity(
     });
     return undefined;
   }
-  const fault = sizeFault(parsed.quantity, wanted);
+  const fault = sizeFault(parsed.quantity, wanted, tree.text);
   if (fault === undefined) return parsed.quantity;
   reading.report({ ...fault, span: tree.span });
   return undefined;
@@ -127,34 +127,28 @@ function poundSlip(tree: TextTree, reading: Reading): string | undefined {
   return /^[ \t]+#/.test(after) ? hashHint(tree.text) : undefined;
 }
 
+type Fault = Pick<Finding, 'code' | 'message' | 'hints'>;
+
 function sizeFault(
   quantity: GivenQuantity,
   wanted: { readonly name: QuantityName; readonly sign: Sign },
-):
-  | {
-      readonly code: Code;
-      readonly message: string;
-      readonly hints?: readonly string[];
-    }
-  | undefined {
+  written: string,
+): Fault | undefined {
   const size = Math.abs(quantity.si);
   const most = wanted.name === 'length' ? longest : greatest;
-  const inReach = size <= most && (size >= least || size === 0);
-  if (!inReach)
+  if (size > most || (size < least && size > 0))
     return {
       code: 'number-out-of-range',
-      message: `${quantity.text} is far out of the reach of any structure`,
+      message: `\`${written}\` is far out of the reach of any structure`,
       hints: ['look for a slip in the number or its unit'],
     };
-  if (wanted.sign === 'positive' && quantity.si <= 0)
-    return {
-      code: 'not-positive',
-      message: `${nameDimension(quantity.dimension)} greater than 0 belongs here, not ${quantity.text}`,
-    };
-  if (wanted.sign === 'not-negative' && quantity.si < 0)
-    return {
-      code: 'not-positive',
-      message: `${nameDimension(quantity.dimension)} of 0 or more belongs here, not ${quantity.text}`,
-    };
-  return undefined;
+  const isNegative = wanted.sign !== 'any' && quantity.si < 0;
+  const isZero = wanted.sign === 'positive' && quantity.si === 0;
+  if (!isNegative && !isZero) return undefined;
+  const words = nameDimension(quantity.dimension);
+  const bound = wanted.sign === 'positive' ? 'greater than 0' : 'of 0 or more';
+  return {
+    code: 'not-positive',
+    message: `${words} ${bound} belongs here, not \`${written}\``,
+  };
 }

@@ -47,7 +47,10 @@ function grow(node: Node | null, growth: Growth, around: Span): Tree | undefined
   const span = spanOf(node, growth.reading, around);
   if (growth.open.length > 0) growth.tally.unfolded += 1;
   const excess = excessOf(growth);
-  if (excess !== undefined) return giveUp(growth, span, excess);
+  if (excess !== undefined) {
+    giveUp(growth, span, excess);
+    return undefined;
+  }
   if (node === null) return { kind: 'empty', span };
   if (isAlias(node)) return unfold(node, growth, span);
   if (isScalar(node)) return scalarTree(node, span);
@@ -61,38 +64,39 @@ function grow(node: Node | null, growth: Growth, around: Span): Tree | undefined
   return undefined;
 }
 
-type Excess = Pick<Finding, 'code' | 'message'>;
+type Excess = Pick<Finding, 'code' | 'message' | 'hints'>;
 
 function excessOf({ depth, tally }: Growth): Excess | undefined {
   if (depth > deepest)
     return {
       code: 'yaml-too-deep',
       message: 'the file nests deeper than it can be read',
+      hints: ['write lists and maps at most a few levels deep'],
     };
-  if (tally.aliases > mostAliases)
-    return {
-      code: 'yaml-alias',
-      message: `the file uses more than ${mostAliases} aliases`,
-    };
-  if (tally.unfolded > mostUnfolded) {
-    const message = 'the aliases of this file unfold to more than it may hold';
-    return { code: 'yaml-alias', message };
-  }
-  return undefined;
+  const message =
+    tally.aliases > mostAliases
+      ? `the file uses more than ${mostAliases} aliases`
+      : tally.unfolded > mostUnfolded
+        ? 'the aliases of this file unfold to more than it may hold'
+        : undefined;
+  return message === undefined
+    ? undefined
+    : { code: 'yaml-alias', message, hints: ['write the values out'] };
 }
 
 // One report is enough: what follows fails for the same reason.
-function giveUp({ tally, reading }: Growth, span: Span, excess: Excess): undefined {
-  if (!tally.gaveUp)
-    reading.report({ ...excess, span, hints: ['write the values out'] });
+function giveUp({ tally, reading }: Growth, span: Span, excess: Excess): void {
+  if (!tally.gaveUp) reading.report({ ...excess, span });
   tally.gaveUp = true;
-  return undefined;
 }
 
 function unfold(alias: Alias, growth: Growth, span: Span): Tree | undefined {
   growth.tally.aliases += 1;
   const excess = excessOf(growth);
-  if (excess !== undefined) return giveUp(growth, span, excess);
+  if (excess !== undefined) {
+    giveUp(growth, span, excess);
+    return undefined;
+  }
   const node = alias.resolve(growth.document);
   if (node !== undefined && !growth.open.includes(node))
     return grow(node, { ...growth, open: [...growth.open, node] }, span);

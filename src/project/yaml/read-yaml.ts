@@ -15,7 +15,10 @@ export function readYaml(reading: Reading): Tree | undefined {
   const document = parsed(reading);
   if (document === undefined) return undefined;
   const faults = [...document.errors, ...document.warnings];
-  for (const fault of faults) reportFault(fault, reading);
+  for (const [index, fault] of faults.entries()) {
+    // A second fault at one place is the parser's echo of the first.
+    if (fault.pos[0] !== faults[index - 1]?.pos[0]) reportFault(fault, reading);
+  }
   if (faults.length > 0) return undefined;
   if (document.contents === null) {
     reading.report({
@@ -35,7 +38,8 @@ function parsed(reading: Reading): Document.Parsed | undefined {
       schema: 'failsafe',
       uniqueKeys: false,
       prettyErrors: false,
-      logLevel: 'silent',
+      // At `silent` the parser would keep a second document to itself.
+      logLevel: 'error',
     });
   } catch {
     reading.report({

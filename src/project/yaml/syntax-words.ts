@@ -42,7 +42,10 @@ const byCode: Readonly<Partial<Record<YAMLError['code'], SyntaxWords>>> = {
   BLOCK_AS_IMPLICIT_KEY: {
     code: 'yaml-syntax',
     message: 'a second colon stands on this line',
-    hints: ['put a text that holds a colon and a space in quotes'],
+    hints: [
+      'put a text that holds a colon and a space in quotes',
+      'see whether the next line is indented too far',
+    ],
   },
   MULTILINE_IMPLICIT_KEY: {
     code: 'yaml-syntax',

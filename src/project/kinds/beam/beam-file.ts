@@ -17,13 +17,8 @@ import { byForm } from '../../shape/choice.ts';
 import { listOf, oneOrMore } from '../../shape/list.ts';
 import { mapOf } from '../../shape/map-of.ts';
 import { numberFrom } from '../../shape/number.ts';
-import {
-  objectOf,
-  optional,
-  optionalOr,
-  required,
-  type ObjectShape,
-} from '../../shape/object.ts';
+import { optional, optionalOr, required } from '../../shape/field.ts';
+import { objectOf, type ObjectShape } from '../../shape/object.ts';
 import { placed, turned, type Shape } from '../../shape/shape.ts';
 import { oneOf, text } from '../../shape/text.ts';
 
@@ -74,66 +69,69 @@ const braced: Shape<readonly Placed<string>[]> = byForm({
 });
 
 /** `members/*.yaml` of `kind: beam`. */
-export const beamFile: ObjectShape<BeamFile> = objectOf<BeamFile>('a beam', {
-  mark: required(placed(memberMark), 'the short name of the member, such as B1'),
-  kind: required(oneOf('beam'), 'the kind of member'),
-  title: optional(text, 'what the member is called'),
-  where: optional(
-    objectOf<Whereabouts>('a map of level, grid and drawing', {
-      level: optional(text, 'the level that the member belongs to'),
-      grid: optional(text, 'the grid lines between which it lies'),
-      drawing: optional(text, 'the drawing that shows it'),
-    }),
-    'where the member is found',
-  ),
-  typical: optional(
-    objectOf<Typical>('a map of count and note', {
-      count: required(
-        numberFrom({ from: 1, to: 100_000, whole: true }),
-        'how many members are alike',
-      ),
-      note: optional(text, 'which ones'),
-    }),
-    'how many members this one stands for',
-  ),
-  points: required(
-    placed(mapOf(pointName, pointEntry)),
-    'named stations along the axis, left to right',
-  ),
-  supports: required(
-    placed(mapOf(pointName, supportEntry)),
-    'what holds the beam, by point',
-  ),
-  hinges: optionalOr(listOf(placed(pointName)), [], 'points with an internal hinge'),
-  loads: optionalOr(listOf(loadShape), [], 'what the beam carries'),
-  self_weight: optional(
-    placed(caseMark),
-    "the case that takes the beam's own weight, from the section's weight or its area and the material's density",
-  ),
-  section: optional(placed(sectionEntry), 'the cross-section, or its designation'),
-  sections: optional(
-    placed(listOf(sectionStretch, { atLeast: 1 })),
-    'cross-sections by stretch, where they change',
-  ),
-  material: optional(placed(materialEntry), 'the material, or its name'),
-  deflection_limits: optional(
-    limitsMap,
-    "limits that replace the project's for this member",
-  ),
-  bracing: optional(
-    objectOf<Bracing>('a map of top and bottom', {
-      top: optional(braced, '`continuous`, or the points where the top is braced'),
-      bottom: optional(
-        braced,
-        '`continuous`, or the points where the bottom is braced',
-      ),
-    }),
-    'what keeps the beam from moving sideways, printed as given',
-  ),
-  cautions: optionalOr(listOf(text), [], 'cautions for the sheet of this member'),
-  uses: optionalOr(
-    oneOrMore(placed(text)),
-    [],
-    'ids of assumptions and references that the member leans on',
-  ),
-});
+export const beamFile: ObjectShape<BeamFile> = objectOf<BeamFile>(
+  'a map of mark, kind, points and so on',
+  {
+    mark: required(placed(memberMark), 'the short name of the member, such as B1'),
+    kind: required(oneOf('beam'), 'the kind of member'),
+    title: optional(text, 'what the member is called'),
+    where: optional(
+      objectOf<Whereabouts>('a map of level, grid and drawing', {
+        level: optional(text, 'the level that the member belongs to'),
+        grid: optional(text, 'the grid lines between which it lies'),
+        drawing: optional(text, 'the drawing that shows it'),
+      }),
+      'where the member is found',
+    ),
+    typical: optional(
+      objectOf<Typical>('a map of count and note', {
+        count: required(
+          numberFrom({ from: 1, to: 100_000, whole: true }),
+          'how many members are alike',
+        ),
+        note: optional(text, 'which ones'),
+      }),
+      'how many members this one stands for',
+    ),
+    points: required(
+      placed(mapOf(pointName, pointEntry, 'a map of points and stations')),
+      'named stations along the axis, left to right',
+    ),
+    supports: required(
+      placed(mapOf(pointName, supportEntry, 'a map of points and supports')),
+      'what holds the beam, by point',
+    ),
+    hinges: optionalOr(listOf(placed(pointName)), [], 'points with an internal hinge'),
+    loads: optionalOr(listOf(loadShape), [], 'what the beam carries'),
+    self_weight: optional(
+      placed(caseMark),
+      "the case that takes the beam's own weight, from the section's weight or its area and the material's density",
+    ),
+    section: optional(placed(sectionEntry), 'the cross-section, or its designation'),
+    sections: optional(
+      placed(listOf(sectionStretch, { atLeast: 1 })),
+      'cross-sections by stretch, where they change',
+    ),
+    material: optional(placed(materialEntry), 'the material, or its name'),
+    deflection_limits: optional(
+      limitsMap,
+      "limits that replace the project's for this member",
+    ),
+    bracing: optional(
+      objectOf<Bracing>('a map of top and bottom', {
+        top: optional(braced, '`continuous`, or the points where the top is braced'),
+        bottom: optional(
+          braced,
+          '`continuous`, or the points where the bottom is braced',
+        ),
+      }),
+      'what keeps the beam from moving sideways, printed as given',
+    ),
+    cautions: optionalOr(listOf(text), [], 'cautions for the sheet of this member'),
+    uses: optionalOr(
+      oneOrMore(placed(text)),
+      [],
+      'ids of assumptions and references that the member leans on',
+    ),
+  },
+);

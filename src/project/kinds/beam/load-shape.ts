@@ -3,17 +3,13 @@ import { byForm, byKey } from '../../shape/choice.ts';
 import { listOf, oneOrMore } from '../../shape/list.ts';
 import { mapOf } from '../../shape/map-of.ts';
 import { factor } from '../../shape/number.ts';
-import {
-  objectOf,
-  optional,
-  required,
-  type Field,
-  type FieldsOf,
-} from '../../shape/object.ts';
+import { optional, required, type Field, type FieldsOf } from '../../shape/field.ts';
+import { objectOf } from '../../shape/object.ts';
 import { quantityOf } from '../../shape/quantity.ts';
 import { placed, turned, type Placed, type Shape } from '../../shape/shape.ts';
 import { oneOf, text } from '../../shape/text.ts';
 import { unsupported } from '../../shape/unsupported.ts';
+import { place } from './place.ts';
 import { direction } from './direction.ts';
 import type {
   AreaLine,
@@ -35,7 +31,7 @@ function perCase<T>(shape: Shape<T>, form: 'text' | 'list'): Shape<PerCase<T>> {
       ({ value, span }) => ({ kind: 'single', value, span }) as const,
     ),
     map: turned(
-      placed(mapOf(caseMark, shape)),
+      placed(mapOf(caseMark, shape, 'a map of cases and sizes')),
       ({ value, span }) => ({ kind: 'cases', cases: value, span }) as const,
     ),
   });
@@ -58,18 +54,12 @@ const ownCase: Field<Placed<string>> = optional(
   'the load case; may be left out where there is only one, or where the sizes are given by case',
 );
 const at: Field<readonly Placed<string>[]> = required(
-  oneOrMore(placed(text)),
-  "where it acts: a point's name or a station, or a list of them",
+  oneOrMore(place),
+  'where it acts',
 );
 const stretch: FieldsOf<Stretch> = {
-  from: optional(
-    placed(text),
-    "where it begins: a point's name or a station. Default: the first point",
-  ),
-  to: optional(
-    placed(text),
-    "where it ends: a point's name or a station. Default: the last point",
-  ),
+  from: optional(place, 'where it begins. Default: the first point'),
+  to: optional(place, 'where it ends. Default: the last point'),
   span: optional(
     placed(text),
     'two points with a dash between, in place of from and to',
@@ -169,19 +159,22 @@ function ofKind(kind: LoadLine['kind'], shape: Shape<object>): Shape<LoadLine> {
 }
 
 /** One entry of `loads`, told apart by the key that gives its size. */
-export const loadShape: Shape<LoadLine> = byKey<LoadLine>('a load', {
-  point: ofKind('point', lines.point),
-  uniform: ofKind('uniform', lines.uniform),
-  varying: ofKind('varying', lines.varying),
-  couple: ofKind('couple', lines.couple),
-  area: ofKind('area', lines.area),
-  reaction: ofKind('reaction', lines.reaction),
-  temperature: unsupported(
-    'temperature loads are not worked yet',
-    'enter the curvature that it brings by hand, or take it out',
-  ),
-  axles: unsupported(
-    'moving loads are not worked yet',
-    'place the axles as point loads, one case an arrangement',
-  ),
-});
+export const loadShape: Shape<LoadLine> = byKey<LoadLine>(
+  'a load such as { case: L, point: 3 kip, at: B }',
+  {
+    point: ofKind('point', lines.point),
+    uniform: ofKind('uniform', lines.uniform),
+    varying: ofKind('varying', lines.varying),
+    couple: ofKind('couple', lines.couple),
+    area: ofKind('area', lines.area),
+    reaction: ofKind('reaction', lines.reaction),
+    temperature: unsupported(
+      'temperature loads are not worked yet',
+      'enter the curvature that it brings by hand, or take it out',
+    ),
+    axles: unsupported(
+      'moving loads are not worked yet',
+      'place the axles as point loads, one case an arrangement',
+    ),
+  },
+);

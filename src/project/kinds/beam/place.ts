@@ -7,9 +7,16 @@ import {
 } from '../../../units/index.ts';
 import type { BeamPlace } from '../../definitions.ts';
 import type { Reading } from '../../reading.ts';
-import type { Placed } from '../../shape/shape.ts';
+import { placed, type Placed, type Shape } from '../../shape/shape.ts';
+import { text } from '../../shape/text.ts';
 import type { Axis } from './axis.ts';
 import { listed } from '../../shape/listed.ts';
+
+/** A place as written, not looked up yet. */
+export const place: Shape<Placed<string>> = placed({
+  ...text,
+  expects: "a point's name or a station",
+});
 
 /** The point of a name; undefined with a report where the beam has no such point, without one where its station could not be read. */
 export function findPoint(
@@ -34,7 +41,10 @@ export function readPlace(
   const parsed = parseQuantity(written.value, dimensions.length, unitOfZero);
   if (parsed.problem === undefined && !parsed.plus)
     return stationPlace({ given: parsed.quantity, span: written.span }, axis, reading);
-  if (parsed.problem === undefined) return reportPlus(written, reading);
+  if (parsed.problem === undefined) {
+    reportPlus(written, reading);
+    return undefined;
+  }
   // A word without digits was meant as a name; anything else as a station.
   if (!/\d/.test(written.value) || /^\p{L}+\d*$/u.test(written.value))
     reportUnknownPoint(written, axis, reading);
@@ -48,14 +58,13 @@ export function readPlace(
   return undefined;
 }
 
-function reportPlus(written: Placed<string>, reading: Reading): undefined {
+function reportPlus(written: Placed<string>, reading: Reading): void {
   reading.report({
     code: 'not-a-place',
     message: `\`${written.value}\` counts from a point before it, and there is none here`,
     span: written.span,
     hints: ['give the station from the origin of the axis, or name a point'],
   });
-  return undefined;
 }
 
 function stationPlace(

@@ -14,7 +14,7 @@ export function readSupports(
   context: { readonly axis: Axis; readonly premises: Premises },
   reading: Reading,
 ): readonly BeamSupport[] {
-  if (entries.value.length === 0)
+  if (entries.value.length === 0 && !reading.hasFailed())
     reading.report({
       code: 'no-supports',
       message: 'nothing holds the beam',
