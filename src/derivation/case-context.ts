@@ -39,6 +39,13 @@ export function pointAt(structure: BeamStructure, x: number): string | undefined
   return structure.points.find((point) => Math.abs(point.x - x) <= margin)?.name;
 }
 
+/** The forces through the hinges as unknowns, x and y of each from left to right. */
+export function hingeUnknowns(structure: BeamStructure): readonly Extract<Unknown, { kind: 'hinge' }>[] {
+  return structure.hinges.flatMap(({ point }) =>
+    (['x', 'y'] as const).map((component) => ({ kind: 'hinge' as const, point, component })),
+  );
+}
+
 /** A load of the structure by its id. */
 export function loadOf(structure: BeamStructure, id: string): Load {
   const found = structure.loads.find((load) => load.id === id);

@@ -7,13 +7,14 @@ import type { BeamDerivation, Section, Summary } from './derivation.ts';
 import { mapStatements, statementsOf } from './map-statements.ts';
 import { narrateCautions } from './narrators/narrate-cautions.ts';
 import { narrateCombinations, type Entry } from './narrators/narrate-combinations.ts';
-import { narrateEquations } from './narrators/narrate-equations.ts';
+import { narrateEquations, narrateNoLoads } from './narrators/narrate-equations.ts';
 import { narrateGiven } from './narrators/narrate-given.ts';
 import { narrateInternal } from './narrators/narrate-internal.ts';
 import { narrateResults } from './narrators/narrate-results.ts';
 import { narrateDeterminacy, narrateSupports } from './narrators/narrate-statics.ts';
 import { diagramsFigure, envelopeFigure } from './pictures/diagram-figures.ts';
 import { asLoadedFigure, freeBodyFigure, piecesFigure } from './pictures/member-figures.ts';
+import { printingOf } from './printing.ts';
 import { runChecks } from './sense-checks/run-checks.ts';
 import { reworkable } from './rework.ts';
 import type { CautionStep, ResultStep, Step } from './steps.ts';
@@ -70,7 +71,7 @@ function memberContext(project: Project, { definition, structure }: BeamWork): M
     definition,
     structure,
     symbols: symbolsOf(structure),
-    printing: { system: project.definition.units, figures: project.definition.figures.value },
+    printing: printingOf(project),
     conventions: project.definition.conventions,
     defined: new Map(definition.loads.map((load) => [load.id, load])),
   };
@@ -110,7 +111,7 @@ function caseSections(project: Project, context: CaseContext): readonly Section[
   const of: LoadCase | undefined = project.loads.cases.find(({ mark }) => mark === context.mark);
   const head = { mark: context.mark, ...(of?.title === undefined ? {} : { title: of.title }) };
   if (loadsOfCase(context.structure, context.mark).length === 0) {
-    return [{ kind: 'equations', case: head, steps: [{ kind: 'no-loads', case: context.mark }] }];
+    return [{ kind: 'equations', case: head, steps: [narrateNoLoads(context)] }];
   }
   const checks = runChecks(context).map(({ fact }) => fact);
   return [

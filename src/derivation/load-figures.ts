@@ -1,4 +1,6 @@
 import type { Figure, Symbol } from '../equation/index.ts';
+import type { BeamLoad } from '../project/index.ts';
+import type { BeamLoad } from '../project/index.ts';
 import type { GivenQuantity } from '../units/index.ts';
 import type { Load, SumTerm } from '../statics/index.ts';
 import type { CaseContext, MemberContext } from './case-context.ts';
@@ -33,15 +35,24 @@ export function sizeFigure(
   si: number,
 ): Figure {
   const given = givenSizes(defined.get(id)).find((candidate) => isSame(candidate.si, si));
-  if (given !== undefined) return inProjectUnit(printing, what, given);
-  return defined.has(id) ? tidy(printing, what, si) : value(printing, what, si);
+  const load = defined.get(id);
+  if (given !== undefined && load !== undefined && !isWorkedOut(load)) {
+    return inProjectUnit(printing, what, given);
+  }
+  return load !== undefined ? tidy(printing, what, si) : value(printing, what, si);
+}
+
+/** True where the program has worked out the size that stands for given: an area load, a weight from area and density. */
+export function isWorkedOut({ from }: BeamLoad): boolean {
+  return from !== undefined && (from.kind === 'area' || from.how === 'area-times-density');
 }
 
 function isSame(a: number, b: number): boolean {
   return Math.abs(a - b) <= 1e-12 * Math.abs(b);
 }
 
-function givenSizes(load: MemberContext['defined'] extends ReadonlyMap<string, infer L> ? L | undefined : never): readonly GivenQuantity[] {
-  if (load === undefined) return [];
+/** What the file itself gives; a load worked out of an area or a weight has no size of its own there. */
+function givenSizes(load: BeamLoad | undefined): readonly GivenQuantity[] {
+  if (load === undefined || load.from !== undefined) return [];
   return load.kind === 'distributed' ? load.sizes : [load.size];
 }

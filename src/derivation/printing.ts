@@ -1,7 +1,9 @@
 import { exactly, figure, given, type Figure } from '../equation/index.ts';
+import type { Project } from '../project/index.ts';
 import {
   countIn,
   displayUnit,
+  formatFeetInches,
   formatNumber,
   quantity,
   quantityText,
@@ -16,6 +18,17 @@ import {
 export interface Printing {
   readonly system: 'us' | 'si';
   readonly figures: number;
+  /** How dimensions print that are read off and not worked with; decimal where absent. */
+  readonly lengths?: 'decimal' | 'feet-inches';
+}
+
+/** How a project prints. */
+export function printingOf({ definition }: Project): Printing {
+  return {
+    system: definition.units,
+    figures: definition.figures.value,
+    lengths: definition.lengths.value,
+  };
 }
 
 /** A computed value in the project's unit, rounded to the project's figures when printed. */
@@ -76,6 +89,22 @@ export function lengthText(printing: Printing, si: number): string {
   return quantityText(shown.quantity, shown.unit, shown.print);
 }
 
+/** A length that is read off, not worked with: in feet and inches where the project asks for them and they tell it. */
+export function dimension(printing: Printing, si: number): Figure {
+  const shown = tidy(printing, 'length', si);
+  if (printing.system !== 'us' || printing.lengths !== 'feet-inches') return shown;
+  const { text, value: feet } = formatFeetInches(shown.quantity);
+  // A station that falls between two sixteenths keeps its decimals rather than move.
+  if (Math.abs(feet - countOf(shown)) > 1e-6 * Math.max(1, Math.abs(feet))) return shown;
+  return { ...shown, print: { kind: 'given', text, compound: true } };
+}
+
+/** The same as plain text, for dimension lines. */
+export function dimensionText(printing: Printing, si: number): string {
+  const shown = dimension(printing, si);
+  return quantityText(shown.quantity, shown.unit, shown.print);
+}
+
 /** The name of the unit in which the project prints something. */
 export function unitName(printing: Printing, what: Display): string {
   return unitText(displayUnit(printing.system, what));
@@ -91,7 +120,7 @@ export function countOf(of: Figure): number {
   return countIn(of.quantity, of.unit);
 }
 
-/** A figure with its unit cut away to another figure's decimals: one column, one number of decimals. */
+/** How many decimals a column needs for its greatest value to show the project's figures: one column, one number of decimals. */
 export function decimalsOf(printing: Printing, what: Display, column: readonly number[]): number {
   const unit: Unit = displayUnit(printing.system, what);
   const largest = Math.max(0, ...column.map((si) => Math.abs(si / unit.inSi)));

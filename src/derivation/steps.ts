@@ -47,7 +47,7 @@ export interface LoadRow {
   readonly uses: readonly string[];
   readonly origin?: OriginFact;
   /** A factor on the given size, with its reason and the product. */
-  readonly factor?: { readonly because: string; readonly product: Statement };
+  readonly factor?: { readonly times: Expression; readonly because: string; readonly product: Statement };
 }
 
 /** A reaction component as an unknown. */
@@ -65,7 +65,15 @@ export type GivenStep =
   | {
       readonly kind: 'geometry';
       readonly length: Expression;
-      readonly points: readonly { readonly name: string; readonly given: Expression; readonly station: Expression; readonly isRelative: boolean }[];
+      readonly points: readonly {
+        readonly name: string;
+        /** As given where the file gives the station itself, else as the project prints lengths. */
+        readonly station: Expression;
+        /** The same as the sums use it, where that reads otherwise (feet and inches, another unit). */
+        readonly decimal?: Expression;
+        /** What the file gives instead of the station: the distance from the point before. */
+        readonly fromBefore?: Expression;
+      }[];
       readonly hinges: readonly string[];
     }
   | { readonly kind: 'supports'; readonly supports: readonly SupportRow[] }
@@ -96,7 +104,13 @@ export type StaticsStep =
       readonly rows: readonly {
         readonly point: string;
         readonly type: SupportRow['type'];
-        readonly isInclined: boolean;
+        /** Of an inclined roller: where its reaction points, its angle to the axis and the way of its two parts. */
+        readonly inclined?: {
+          readonly toward: Expression;
+          readonly angle: Expression;
+          readonly x: Sense;
+          readonly y: Sense;
+        };
         readonly gives: readonly UnknownRow[];
       }[];
     }
@@ -119,6 +133,8 @@ export type StaticsStep =
       /** How the geometry was seen to hold: x held by, and y and turning held by. */
       readonly alongX: readonly Symbol[];
       readonly acrossAndTurning: readonly Symbol[];
+      /** True where a support holds against turning by itself. */
+      readonly holdsTurning: boolean;
       readonly hinges: readonly string[];
     }
   | { readonly kind: 'method'; readonly axialOnly: boolean; readonly hinges: readonly string[] };
@@ -127,15 +143,24 @@ export type StaticsStep =
 export interface Found {
   readonly symbol: Symbol;
   readonly value: Expression;
-  /** The way that it really acts; absent where it is 0. */
+  /** The way that it really acts; absent where it is 0. Of a force through a hinge: on the piece to its right. */
   readonly acts?: Sense;
+  /** The way that it acts on the piece to the left of its hinge. */
+  readonly actsLeft?: Sense;
+  /** The hinge that it passes through. */
+  readonly hinge?: string;
   readonly isNegative: boolean;
   readonly isZero: boolean;
 }
 
 /** Facts of the equations of one case. */
 export type EquationStep =
-  | { readonly kind: 'no-loads'; readonly case: string }
+  | {
+      readonly kind: 'no-loads';
+      readonly case: string;
+      /** Supports that settle in this case: they move the member and strain nothing. */
+      readonly settlements: readonly { readonly point: string; readonly value: Expression }[];
+    }
   /** Given in another unit than the sums use. */
   | { readonly kind: 'conversion'; readonly statement: Statement }
   | {
@@ -145,7 +170,12 @@ export type EquationStep =
       readonly shape: 'rectangle' | 'triangle';
       /** A share of a load: one of the shapes that a trapezoid or a sign-changing load is cut into, or the stretch on one piece. */
       readonly isShare: boolean;
+      /** The stretch that the shape stands on. */
+      readonly from: Place;
+      readonly to: Place;
       readonly direction: string;
+      /** Of a varying load: its intensity where a stretch is cut, or where it passes through 0. */
+      readonly ordinates: readonly { readonly what: 'at-cut' | 'zero'; readonly statement: Statement }[];
       readonly size: Statement;
       readonly place: Statement;
     }
@@ -159,7 +189,15 @@ export type EquationStep =
       readonly y: Sense;
       readonly statement: Statement;
     }
-  | { readonly kind: 'take-apart'; readonly pieces: readonly string[]; readonly hinges: readonly string[] }
+  | {
+      readonly kind: 'take-apart';
+      readonly pieces: readonly string[];
+      readonly hinges: readonly string[];
+      /** The forces through the hinges, drawn on the piece to the right of each. */
+      readonly forces: readonly UnknownRow[];
+      /** Loads of the case that stand at a hinge itself. */
+      readonly atHinges: readonly Symbol[];
+    }
   | {
       readonly kind: 'sum';
       readonly sum: 'moments' | 'forces-x' | 'forces-y';
@@ -177,12 +215,16 @@ export type EquationStep =
   | {
       readonly kind: 'simultaneous';
       readonly unknowns: readonly Symbol[];
-      readonly equations: readonly { readonly title: Expression; readonly statement: Statement }[];
+      /** Each sum written out, and gathered by its unknowns. */
+      readonly equations: readonly { readonly statement: Statement; readonly gathered: Statement }[];
       readonly elimination: readonly {
         readonly what: 'eliminate' | 'back-substitute';
         readonly symbol: Symbol;
         readonly pivot: number;
         readonly row: number;
+        /** What equation `pivot` is multiplied by before it is added to or taken from equation `row`. */
+        readonly times?: Expression;
+        readonly isAdded?: boolean;
         readonly statement: Statement;
       }[];
       readonly found: readonly Found[];
@@ -277,8 +319,16 @@ export type CombinationStep =
       readonly clauses: readonly string[];
       readonly at: Place;
       readonly statement: Statement;
+      /** Entries that give just the same. */
+      readonly equals: readonly string[];
       /** The next greatest, which proves that the others do not govern. */
-      readonly next?: { readonly entry: string; readonly value: Expression; readonly share: string };
+      readonly next?: {
+        readonly entry: string;
+        readonly value: Expression;
+        readonly share: string;
+        /** True where it comes to the same; the first in the list is then said to govern. */
+        readonly isEqual: boolean;
+      };
     };
 
 /** One line of the results box. */

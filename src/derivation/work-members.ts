@@ -12,7 +12,7 @@ import {
 import type { Combination } from '../standards/index.ts';
 import { solveBeam, superpose, type Determinacy } from '../statics/index.ts';
 import type { BeamWork } from './derive.ts';
-import { valueText, type Printing } from './printing.ts';
+import { printingOf, valueText, type Printing } from './printing.ts';
 import type { CautionStep, ResultStep } from './steps.ts';
 import { unsolvedDiagnostic } from './unsolved-words.ts';
 
@@ -86,10 +86,7 @@ function workMember(setting: Setting, definition: BeamDefinition): MemberWork {
   const { project, combinations, done } = setting;
   const missing = definition.carried.find(({ member }) => done.get(member)?.kind !== 'worked');
   if (missing !== undefined) return unworked(definition, leansOn(definition, missing));
-  const printing: Printing = {
-    system: project.definition.units,
-    figures: project.definition.figures.value,
-  };
+  const printing = printingOf(project);
   const idealised = idealise(project, definition, carriedComponents(setting, definition));
   const outcome = solveBeam(idealised.structure);
   if (outcome.kind === 'unsolved') {

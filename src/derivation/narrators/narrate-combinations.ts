@@ -140,6 +140,7 @@ function governs(
               entry: second.entry.result.mark,
               value: value(context.printing, base, other),
               share: numberText((100 * size(second.entry)) / size(first.entry), 3),
+              isEqual: size(second.entry) >= size(first.entry) * (1 - 1e-9),
             },
           }),
     },

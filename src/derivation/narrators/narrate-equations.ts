@@ -6,11 +6,12 @@ import {
   unknownsOf,
   valueOfUnknown,
   partsOf,
+  type Load,
   type SolvingOrder,
   type SolvingStep,
-  type Unknown,
 } from '../../statics/index.ts';
-import { loadsOfCase, nameShares, type CaseContext } from '../case-context.ts';
+import { hingeUnknowns, loadsOfCase, nameShares, type CaseContext } from '../case-context.ts';
+import { asGiven } from '../printing.ts';
 import type { EquationStep } from '../steps.ts';
 import { narrateAxial } from './narrate-axial.ts';
 import { narrateCoupled } from './narrate-coupled.ts';
@@ -19,9 +20,7 @@ import { foundOf, narrateSum, pieceName } from './narrate-sum.ts';
 
 /** The equations of one case in the order in which they can be solved, loads prepared first. */
 export function narrateEquations(context: CaseContext): readonly EquationStep[] {
-  if (loadsOfCase(context.structure, context.mark).length === 0) {
-    return [{ kind: 'no-loads', case: context.mark }];
-  }
+  if (loadsOfCase(context.structure, context.mark).length === 0) return [narrateNoLoads(context)];
   const order = solvingOrder(context.structure);
   const all = order.steps.flatMap(sumsOfStep);
   const terms = all.flatMap(({ part, sum }) =>
@@ -29,20 +28,41 @@ export function narrateEquations(context: CaseContext): readonly EquationStep[] 
   );
   const named: CaseContext = { ...context, shareOf: nameShares(context.structure, terms) };
   return [
-    ...narrateLoads(named, terms),
     ...takeApart(named),
+    ...narrateLoads(named, terms),
     ...narrateSteps(named, order),
     reactionsFound(named),
   ];
 }
 
+/** A case without loads: nothing acts, and a support that settles moves a determinate member without force. */
+export function narrateNoLoads({ definition, mark }: Pick<CaseContext, 'definition' | 'mark'>): EquationStep {
+  return {
+    kind: 'no-loads',
+    case: mark,
+    settlements: definition.supports.flatMap(({ point, settlement }) =>
+      settlement?.case === mark ? [{ point, value: asGiven(settlement.value) }] : [],
+    ),
+  };
+}
+
 function takeApart(context: CaseContext): readonly EquationStep[] {
-  if (context.structure.hinges.length === 0) return [];
+  const { structure, symbols } = context;
+  if (structure.hinges.length === 0) return [];
+  const isAtHinge = (load: Load): boolean =>
+    load.kind === 'point' && structure.hinges.some(({ x }) => x === load.x);
   return [
     {
       kind: 'take-apart',
-      pieces: partsOf(context.structure).map((part) => pieceName(context, part) ?? ''),
-      hinges: context.structure.hinges.map(({ point }) => point),
+      pieces: partsOf(structure).map((part) => pieceName(context, part) ?? ''),
+      hinges: structure.hinges.map(({ point }) => point),
+      forces: hingeUnknowns(structure).map((unknown) => ({
+        symbol: symbols.unknown(unknown),
+        sense: unknown.component === 'x' ? 'right' : 'up',
+      })),
+      atHinges: loadsOfCase(structure, context.mark)
+        .filter(isAtHinge)
+        .map(({ id }) => symbols.load(id)),
     },
   ];
 }
@@ -74,12 +94,9 @@ function narrateStep(
 }
 
 function reactionsFound(context: CaseContext): EquationStep {
-  const hinges = context.structure.hinges.flatMap(({ point }): readonly Unknown[] =>
-    (['x', 'y'] as const).map((component) => ({ kind: 'hinge', point, component })),
-  );
   return {
     kind: 'reactions-found',
     found: unknownsOf(context.structure).map((unknown) => foundOf(context, unknown)),
-    forHinges: hinges.map((unknown) => foundOf(context, unknown)),
+    forHinges: hingeUnknowns(context.structure).map((unknown) => foundOf(context, unknown)),
   };
 }

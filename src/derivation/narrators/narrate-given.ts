@@ -4,6 +4,7 @@ import {
   number,
   product,
   type Expression,
+  type Figure,
   type Statement,
   type Symbol,
 } from '../../equation/index.ts';
@@ -16,10 +17,11 @@ import type {
   LoadCase,
   Material,
 } from '../../project/index.ts';
-import type { GivenQuantity } from '../../units/index.ts';
+import { sameUnit, type GivenQuantity } from '../../units/index.ts';
 import type { MemberContext } from '../case-context.ts';
-import { asGiven, tidy, value } from '../printing.ts';
+import { asGiven, dimension, tidy, value } from '../printing.ts';
 import type { GivenStep, LoadRow, OriginFact, Place, SupportRow } from '../steps.ts';
+import { isWorkedOut } from '../load-figures.ts';
 import { unitOfLoad } from './narrate-loads.ts';
 
 /** Item 1 of a sheet: geometry, supports, loads, section and material as the file gives them. */
@@ -52,15 +54,24 @@ function geometry({ definition, structure, printing }: MemberContext): GivenStep
   const last = structure.points.at(-1)?.x ?? 0;
   return {
     kind: 'geometry',
-    length: tidy(printing, 'length', last - first),
-    points: definition.points.map((point) => ({
-      name: point.name,
-      given: asGiven(point.given),
-      station: tidy(printing, 'length', point.x),
-      isRelative: point.relative,
-    })),
+    length: dimension(printing, last - first),
+    points: definition.points.map((point) => {
+      const station = point.relative ? dimension(printing, point.x) : asGiven(point.given);
+      const decimal = tidy(printing, 'length', point.x);
+      return {
+        name: point.name,
+        station,
+        ...(readsAlike(station, decimal) ? {} : { decimal }),
+        ...(point.relative ? { fromBefore: asGiven(point.given) } : {}),
+      };
+    }),
     hinges: definition.hinges.map(({ point }) => point),
   };
+}
+
+function readsAlike(one: Figure, other: Figure): boolean {
+  const isCompound = one.print.kind === 'given' && one.print.compound;
+  return one.quantity.si === 0 || (!isCompound && sameUnit(one.unit, other.unit));
 }
 
 const holds: Readonly<Record<BeamSupport['type'], SupportRow['holds']>> = {
@@ -116,7 +127,13 @@ function loadRow(
     ...(origin === undefined ? {} : { origin }),
     ...(defined.factor === undefined
       ? {}
-      : { factor: { because: defined.factor.because, product: factored(context, defined, symbol) } }),
+      : {
+          factor: {
+            times: number(defined.factor.factor),
+            because: defined.factor.because,
+            product: factored(context, defined, symbol),
+          },
+        }),
   };
 }
 
@@ -143,15 +160,24 @@ function placed(
     case 'distributed': {
       const [start, end] = load.sizes;
       const isUniform = start.si === end.si;
+      const shown = (size: GivenQuantity): Expression =>
+        load.from?.kind === 'area' || (load.from?.kind === 'self-weight' && load.from.how !== 'section-weight')
+          ? tidy(context.printing, 'force-per-length', size.si)
+          : asGiven(size);
       return {
         kind: isUniform ? 'uniform' : 'varying',
-        sizes: isUniform ? [asGiven(start)] : [asGiven(start), asGiven(end)],
+        sizes: (isUniform ? [start] : [start, end]).map((size) => sizeAsPrinted(context, load, size)),
         from: placeOf(context, load.start),
         to: placeOf(context, load.end),
         direction: directionText(load.direction),
       };
     }
   }
+}
+
+/** As given; a product of the program's own (area load, self-weight) rounded like any result. */
+function sizeAsPrinted({ printing }: MemberContext, load: BeamLoad, size: GivenQuantity): Expression {
+  return isWorkedOut(load) ? tidy(printing, 'force-per-length', size.si) : asGiven(size);
 }
 
 function directionText({ degrees, text }: { readonly degrees: number; readonly text?: string }): string {
@@ -198,7 +224,7 @@ function selfWeight({ definition, printing }: MemberContext, symbol: Symbol, siz
 }
 
 /** The size after a factor with its reason: `w = 0.82 (0.4 kip/ft) = 0.328 kip/ft`. */
-function factored({ printing }: MemberContext, load: BeamLoad, symbol: Symbol): Statement {
+function factored(context: MemberContext, load: BeamLoad, symbol: Symbol): Statement {
   const sizes = load.kind === 'distributed' ? load.sizes : [load.size];
   const distinct = sizes.filter((size, index) => index === 0 || size.si !== sizes[0]?.si);
   const factor = load.factor?.factor ?? 1;
@@ -206,8 +232,8 @@ function factored({ printing }: MemberContext, load: BeamLoad, symbol: Symbol): 
     lines: distinct.map((size) => ({
       left: name(symbol),
       chain: [
-        { sign: '=' as const, of: product(number(factor), asGiven(size)) },
-        { sign: '=' as const, of: tidy(printing, unitOfLoad(load), factor * size.si) },
+        { sign: '=' as const, of: product(number(factor), sizeAsPrinted(context, load, size)) },
+        { sign: '=' as const, of: tidy(context.printing, unitOfLoad(load), factor * size.si) },
       ],
     })),
   };

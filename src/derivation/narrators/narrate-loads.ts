@@ -14,7 +14,7 @@ import type { BeamLoad } from '../../project/index.ts';
 import type { Resultant, SumTerm } from '../../statics/index.ts';
 import { loadOf, loadsOfCase, keyOfShape, type CaseContext } from '../case-context.ts';
 import { acuteAngle, asDirection, degreesOf } from '../direction.ts';
-import { componentSymbol, forceFigure, isAlongAxis, sizeFigure } from '../load-figures.ts';
+import { componentSymbol, forceFigure, isAlongAxis, isWorkedOut, sizeFigure } from '../load-figures.ts';
 import { asGiven, isInProjectUnit, tidy, value } from '../printing.ts';
 import type { EquationStep } from '../steps.ts';
 import { centroidSymbol } from '../symbols.ts';
@@ -43,7 +43,7 @@ export function narrateLoads(
 /** A given size in another unit than the sums use, brought into it: `P₁ = 1,250 lb = 1.25 kip`. */
 function convert(context: CaseContext, id: string): readonly StatementLine[] {
   const defined = context.defined.get(id);
-  if (defined === undefined || defined.factor !== undefined || defined.from !== undefined) return [];
+  if (defined === undefined || defined.factor !== undefined || isWorkedOut(defined)) return [];
   const what = unitOfLoad(defined);
   const sizes = defined.kind === 'distributed' ? [...new Set(defined.sizes)] : [defined.size];
   const symbol =

@@ -58,10 +58,12 @@ export function foundOf(context: CaseContext, unknown: Unknown): Found {
   const si = valueOfUnknown(context.result, unknown);
   const sense = positiveSense(context, unknown);
   const symbol = context.symbols.unknown(unknown);
+  const acting = si < 0 ? oppositeSense(sense) : sense;
   return {
     symbol,
     value: value(context.printing, isCouple(context, unknown) ? 'moment' : 'force', si),
-    ...(si === 0 ? {} : { acts: si > 0 ? sense : oppositeSense(sense) }),
+    ...(si === 0 ? {} : { acts: acting }),
+    ...(unknown.kind === 'hinge' ? { hinge: unknown.point, actsLeft: oppositeSense(acting) } : {}),
     isNegative: si < 0,
     isZero: si === 0,
   };
