@@ -40,11 +40,9 @@ function writeBlock(block: Block, width: number): readonly string[] {
         writeEquation(block.statement, width - equationIndent),
         ' '.repeat(equationIndent),
       );
+    // A caption speaks of the drawing, which a terminal does not show.
     case 'figure':
-      return [
-        ...wrapText(withoutControls(`Figure: ${block.figure.alternate}`), width),
-        ...writeCaption(block.caption, width),
-      ];
+      return wrapText(withoutControls(`Figure: ${block.figure.alternate}`), width);
     case 'image':
       return wrapText(withoutControls(`Picture: ${block.alternate}`), width);
     case 'listing':

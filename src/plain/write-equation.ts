@@ -84,11 +84,23 @@ function breakBeforeSigns(text: string, width: number): readonly string[] {
       continue;
     }
     if (current !== '') lines.push(current);
-    const wrapped = wrapText(part, width - 2);
+    const wrapped = wrapText(holdParentheses(part), width - 2).map((line) =>
+      line.replaceAll('\u00a0', ' '),
+    );
     lines.push(...wrapped.slice(0, -1));
     current = wrapped.at(-1) ?? '';
   }
   return [...lines, current];
+}
+
+/** The same with its blanks inside parentheses made unbreakable. */
+function holdParentheses(text: string): string {
+  let depth = 0;
+  return text.replace(/[([)\] ]/gu, (sign) => {
+    if (sign === ' ') return depth > 0 ? '\u00a0' : ' ';
+    depth += sign === '(' || sign === '[' ? 1 : -1;
+    return sign;
+  });
 }
 
 const signs: ReadonlySet<string> = new Set([
