@@ -1,6 +1,5 @@
 import type { Figure, Symbol } from '../equation/index.ts';
 import type { BeamLoad } from '../project/index.ts';
-import type { BeamLoad } from '../project/index.ts';
 import type { GivenQuantity } from '../units/index.ts';
 import type { Load, SumTerm } from '../statics/index.ts';
 import type { CaseContext, MemberContext } from './case-context.ts';
