@@ -3,6 +3,27 @@
  *
  * @module
  */
-export { bindProject, composePackage, markOf, resultsOf, workProject } from './pipeline.ts';
+export {
+  bindProject,
+  composePackage,
+  concerning,
+  markOf,
+  resultsOf,
+  unknownMarks,
+  workProject,
+} from './pipeline.ts';
 export type { BindOptions, Bound, Stage, WorkedProject } from './pipeline.ts';
-export { readResults } from './results/index.ts';
+export { writePlain } from './plain/index.ts';
+export { readResults, writeResults } from './results/index.ts';
+export type {
+  BeamResults,
+  EntryResults,
+  MemberResults,
+  ProjectError,
+  ProjectErrors,
+  Results,
+  ResultsReading,
+} from './results/index.ts';
+export { fileKinds, schemaFor } from './project/index.ts';
+export type { FileKindName, JsonSchema } from './project/index.ts';
+export { formatRatio } from './units/index.ts';

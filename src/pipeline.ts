@@ -28,13 +28,29 @@
  *
  * @module
  */
-import { deriveMembers, workMembers, type BeamWork, type DerivedMember } from './derivation/index.ts';
-import { hasErrors, placeAt, type Diagnostic } from './diagnostics/index.ts';
+import {
+  deriveMembers,
+  workMembers,
+  type BeamWork,
+  type DerivedMember,
+} from './derivation/index.ts';
+import { hasErrors, nearest, placeAt, type Diagnostic } from './diagnostics/index.ts';
 import type { FontBook } from './font/index.ts';
 import type { PagedDocument } from './layout/index.ts';
 import { readProject, type Project } from './project/index.ts';
-import { composeReport, reactionTable, templateNames, type MemberReport, type Report } from './report/index.ts';
-import { collectResults, writeResults, type EntryInput, type MemberInput } from './results/index.ts';
+import {
+  composeReport,
+  reactionTable,
+  templateNames,
+  type MemberReport,
+  type Report,
+} from './report/index.ts';
+import {
+  collectResults,
+  writeResults,
+  type EntryInput,
+  type MemberInput,
+} from './results/index.ts';
 import { combinationsFor, type CombinationList } from './standards/index.ts';
 import type { World } from './world/index.ts';
 
@@ -74,9 +90,20 @@ export interface Bound {
 }
 
 /** Reads, solves and narrates a project. Never throws for a user's mistake. */
-export function workProject(world: World, folder: string): WorkedProject {
+export function workProject(
+  world: World,
+  folder: string,
+  tell: (stage: Stage) => void = () => undefined,
+): WorkedProject {
+  tell('reading');
   const read = readProject(world, folder);
-  const none: CombinationList = { combinations: [], notes: [], untaken: [], problems: [] };
+  tell('working');
+  const none: CombinationList = {
+    combinations: [],
+    notes: [],
+    untaken: [],
+    problems: [],
+  };
   if (read.value === undefined) {
     return { combinations: none, members: [], diagnostics: read.diagnostics };
   }
@@ -87,7 +114,9 @@ export function workProject(world: World, folder: string): WorkedProject {
   });
   const works = workMembers(project, combinations.combinations);
   const derived = deriveMembers(project, works);
-  const found = derived.flatMap((member) => (member.kind === 'failed' ? member.diagnostics : []));
+  const found = derived.flatMap((member) =>
+    member.kind === 'failed' ? member.diagnostics : [],
+  );
   return {
     project,
     combinations,
@@ -97,13 +126,18 @@ export function workProject(world: World, folder: string): WorkedProject {
 }
 
 /** Members whose definition holds an error: they appear with it and without results. */
-function faultyMembers(project: Project, diagnostics: readonly Diagnostic[]): readonly DerivedMember[] {
+function faultyMembers(
+  project: Project,
+  diagnostics: readonly Diagnostic[],
+): readonly DerivedMember[] {
   return project.faulty.map(({ mark, kind, title }) => ({
     kind: 'failed',
     mark,
     memberKind: kind,
     ...(title === undefined ? {} : { title }),
-    diagnostics: diagnostics.filter(({ member, severity }) => member === mark && severity === 'error'),
+    diagnostics: diagnostics.filter(
+      ({ member, severity }) => member === mark && severity === 'error',
+    ),
   }));
 }
 
@@ -135,11 +169,52 @@ export function resultsOf(
   );
 }
 
+/** One error for each mark that was asked for and is no member's; none where the project cannot be read. */
+export function unknownMarks(
+  { project, members }: WorkedProject,
+  marks: readonly string[],
+): readonly Diagnostic[] {
+  if (project === undefined) return [];
+  const known = members.map(markOf);
+  return marks
+    .filter((mark) => !known.includes(mark))
+    .map((mark) => {
+      const near = nearest(mark, known);
+      return {
+        severity: 'error',
+        code: 'unknown-member',
+        message: `the project has no member ${mark}`,
+        hints: [
+          near === undefined ? `its members: ${known.join(', ')}` : `write ${near}`,
+        ],
+      };
+    });
+}
+
+/**
+ * The diagnostics that concern the members asked for and the project as a whole; all of them where
+ * one of those members leans on another that could not be solved, or where no marks are given.
+ */
+export function concerning(
+  diagnostics: readonly Diagnostic[],
+  marks: readonly string[] | undefined,
+): readonly Diagnostic[] {
+  if (marks === undefined) return diagnostics;
+  const chosen = diagnostics.filter(
+    ({ member }) => member === undefined || marks.includes(member),
+  );
+  return chosen.some(({ code }) => code === 'depends-on-unsolved')
+    ? diagnostics
+    : chosen;
+}
+
 function chosenMembers(
   members: readonly DerivedMember[],
   marks: readonly string[] | undefined,
 ): readonly DerivedMember[] {
-  return marks === undefined ? members : members.filter((member) => marks.includes(markOf(member)));
+  return marks === undefined
+    ? members
+    : members.filter((member) => marks.includes(markOf(member)));
 }
 
 /** The mark of a member, narrated or not. */
@@ -175,18 +250,30 @@ function memberInput(
     outcome: 'unsolved',
     kind: member.memberKind,
     ...(member.determinacy === undefined ? {} : { determinacy: member.determinacy }),
-    error: { code: first?.code ?? 'unstable', message: first?.message ?? '', ...placeOf(project, first) },
+    error: {
+      code: first?.code ?? 'unstable',
+      message: first?.message ?? '',
+      ...placeOf(project, first),
+    },
   };
 }
 
 /** Cases, then combinations; a combination marked like a case is the same entry. */
-function entriesOf({ solution, combinations, combined }: BeamWork): readonly EntryInput[] {
+function entriesOf({
+  solution,
+  combinations,
+  combined,
+}: BeamWork): readonly EntryInput[] {
   const uses = new Map<string, EntryInput>();
-  for (const result of solution.results) uses.set(result.mark, { result, uses: ['case'] });
+  for (const result of solution.results)
+    uses.set(result.mark, { result, uses: ['case'] });
   for (const [index, result] of combined.entries()) {
     const known = uses.get(result.mark);
     const use = combinations[index]?.for ?? 'strength';
-    uses.set(result.mark, { result: known?.result ?? result, uses: [...(known?.uses ?? []), use] });
+    uses.set(result.mark, {
+      result: known?.result ?? result,
+      uses: [...(known?.uses ?? []), use],
+    });
   }
   return [...uses.values()];
 }
@@ -221,7 +308,12 @@ export function composePackage(
       loadPath: project.members.flatMap(({ mark, carried }) =>
         carried
           .filter(({ member }) => marks.includes(member) && marks.includes(mark))
-          .map(({ member, point, at }) => ({ from: member, point, to: mark, at: at.point ?? at.given?.text ?? '' })),
+          .map(({ member, point, at }) => ({
+            from: member,
+            point,
+            to: mark,
+            at: at.point ?? at.given?.text ?? '',
+          })),
       ),
       program: options.program,
     },
@@ -236,8 +328,14 @@ export function composePackage(
 /** The program's templates, the project's own in place of those of the same name. */
 function templatesOf(world: World, project: Project): Readonly<Record<string, string>> {
   const decoder = new TextDecoder();
-  const own = templateNames.map((name) => [name, decoder.decode(world.ownFile(`report-templates/${name}.hbs`))]);
-  const replaced = Object.entries(project.templates).map(([file, text]) => [file.replace(/\.hbs$/, ''), text]);
+  const own = templateNames.map((name) => [
+    name,
+    decoder.decode(world.ownFile(`report-templates/${name}.hbs`)),
+  ]);
+  const replaced = Object.entries(project.templates).map(([file, text]) => [
+    file.replace(/\.hbs$/, ''),
+    text,
+  ]);
   return Object.fromEntries([...own, ...replaced]) as Readonly<Record<string, string>>;
 }
 
@@ -251,7 +349,12 @@ function memberReport(project: Project, member: DerivedMember): MemberReport {
         const { file, line } = placeOf(project, diagnostic);
         return {
           code: diagnostic.code,
-          place: file === undefined ? '' : line === undefined ? file : `${file}, line ${line}`,
+          place:
+            file === undefined
+              ? ''
+              : line === undefined
+                ? file
+                : `${file}, line ${line}`,
           message: diagnostic.message,
           hints: diagnostic.hints,
         };
@@ -270,21 +373,29 @@ function memberReport(project: Project, member: DerivedMember): MemberReport {
 /** The greatest residual beside its scale. */
 function closureOf({ solution }: BeamWork): number {
   const shares = solution.results.flatMap(({ residuals }) =>
-    residuals.map(({ residual, scale }) => (scale === 0 ? 0 : Math.abs(residual) / scale)),
+    residuals.map(({ residual, scale }) =>
+      scale === 0 ? 0 : Math.abs(residual) / scale,
+    ),
   );
   return Math.max(0, ...shares);
 }
 
 /** Binds the package: works the project and makes the PDF and results.json, both as bytes to be written. */
-export async function bindProject(world: World, folder: string, options: BindOptions): Promise<Bound> {
+export async function bindProject(
+  world: World,
+  folder: string,
+  options: BindOptions,
+): Promise<Bound> {
   const tell = options.onStage ?? (() => undefined);
-  tell('working');
-  const worked = workProject(world, folder);
-  const isStopped = hasErrors(worked.diagnostics) && options.keepGoing !== true;
-  if (worked.project === undefined || isStopped) return { worked, diagnostics: worked.diagnostics };
+  const worked = workProject(world, folder, tell);
+  const unknown = unknownMarks(worked, options.only ?? []);
+  const found = [...concerning(worked.diagnostics, options.only), ...unknown];
+  const isStopped =
+    unknown.length > 0 || (hasErrors(found) && options.keepGoing !== true);
+  if (worked.project === undefined || isStopped) return { worked, diagnostics: found };
   tell('composing');
   const { report, diagnostics } = composePackage(world, worked, options);
-  const all = [...worked.diagnostics, ...diagnostics];
+  const all = [...found, ...diagnostics];
   if (report === undefined) return { worked, diagnostics: all };
   const laidOut = await layOutPackage(world, worked.project, report, tell);
   const json = resultsOf(worked, {
@@ -293,10 +404,32 @@ export async function bindProject(world: World, folder: string, options: BindOpt
     sheets: laidOut.document.sheets,
   });
   tell('writing');
-  const pdf = await writePackage(worked.project, laidOut, { json, program: options.program });
+  const pdf = await writePackage(worked.project, laidOut, {
+    json,
+    program: options.program,
+  });
   tell('done');
-  const { pages, sheets } = laidOut.document;
-  return { worked, pdf, json, sheetCount: pages.length, sheets, diagnostics: all };
+  const { pages, sheets, remarks } = laidOut.document;
+  return {
+    worked,
+    pdf,
+    json,
+    sheetCount: pages.length,
+    sheets,
+    diagnostics: [...all, ...remarks.map(layoutRemark)],
+  };
+}
+
+/** What layout could not set as it was asked, as a remark: a sentence becomes a message. */
+function layoutRemark(sentence: string): Diagnostic {
+  return {
+    severity: 'remark',
+    code: 'set-otherwise',
+    message: sentence
+      .replace(/^\p{Lu}/u, (letter) => letter.toLowerCase())
+      .replace(/\.$/u, ''),
+    hints: [],
+  };
 }
 
 /** A document on its pages, and the faces it was set in. */
@@ -322,7 +455,12 @@ async function layOutPackage(
     ]);
   const fonts = openFonts((name) => world.ownFile(name));
   const typesetter = createTypesetter(fonts);
-  const document = layOut(report, { theme: layOver(defaultTheme, theme), fonts, typesetter, images });
+  const document = layOut(report, {
+    theme: layOver(defaultTheme, theme),
+    fonts,
+    typesetter,
+    images,
+  });
   return { document, fonts };
 }
 
@@ -330,7 +468,10 @@ async function layOutPackage(
 async function writePackage(
   project: Project,
   { document, fonts }: LaidOut,
-  { json, program }: { readonly json: string; readonly program: BindOptions['program'] },
+  {
+    json,
+    program,
+  }: { readonly json: string; readonly program: BindOptions['program'] },
 ): Promise<Uint8Array> {
   const { writePdf } = await import('./pdf/index.ts');
   const encoder = new TextEncoder();
@@ -356,7 +497,10 @@ async function writePackage(
       },
     ],
     producer: version,
-    inputs: [version, ...project.files.map(({ path, sha256 }) => `${path} ${sha256}`)].join('\n'),
+    inputs: [
+      version,
+      ...project.files.map(({ path, sha256 }) => `${path} ${sha256}`),
+    ].join('\n'),
     ...(date === undefined ? {} : { date }),
   });
 }
