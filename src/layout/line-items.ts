@@ -58,9 +58,10 @@ export type LineItem = BoxItem | GlueItem | PenaltyItem;
 export const mustBreak = -1000;
 export const mustNotBreak = 1000;
 
-// TeX's own spaces: 1/3 em that stretches by a half and shrinks by a third of itself (TeXbook, p. 76).
-const stretchShare = 0.5;
-const shrinkShare = 0.33;
+// The text face's space is .23 em; TeX's stretches by .167 em and shrinks by .111 em (TeXbook, p. 76),
+// and the narrower space must not shrink as much.
+const stretchShare = 0.7;
+const shrinkShare = 0.27;
 const explicitBreakCost = 50;
 
 /** The items of inlines, without hyphenation; they end in a forced break. */

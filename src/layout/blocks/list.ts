@@ -1,3 +1,4 @@
+import type { Mark } from '../../drawing/index.ts';
 import type { Block } from '../../report/index.ts';
 import type { Band, Piece } from '../band.ts';
 import { elementNode } from '../element-node.ts';
@@ -8,18 +9,25 @@ import { bodyBase } from '../text-look.ts';
 
 type List = Extract<Block, { kind: 'list' }>;
 
-const indent = 17;
+const leastIndent = 17;
 const labelGap = 6;
 const itemGap = 2.5;
 
 /** Sets a list: each item's blocks stand to the right of a bullet or a number. */
 export function setList(block: List, column: Column, setting: Setting): SetBlock {
-  const inner = narrowed(column, indent);
-  const items = block.items.map((item, index) => {
-    const label = block.isOrdered ? `${index + 1}.` : '•';
-    const content = setting.setBlocks(item, inner);
-    return setItem(content, { label, x: column.x }, setting);
+  const labels = block.items.map((_, index): Label => {
+    const words = block.isOrdered ? `${index + 1}.` : '•';
+    return {
+      ...setting.words.inLook(bodyBase(setting.theme).look)(words),
+      x: column.x,
+    };
   });
+  const widest = labels.reduce((width, label) => Math.max(width, label.width), 0);
+  const indent = Math.max(leastIndent, widest + labelGap);
+  const inner = narrowed(column, indent);
+  const items = block.items.map((item, index) =>
+    setItem(setting.setBlocks(item, inner), labels[index], indent),
+  );
   const bands = items.flatMap((item) => item.bands);
   const gap = setting.theme.text.paragraphGap;
   return {
@@ -42,33 +50,26 @@ interface SetItem {
   readonly node: ElementNode;
 }
 
+/** A label set, and the left edge of its list. */
 interface Label {
-  readonly label: string;
-  /** Left edge of the list. */
+  readonly width: number;
+  readonly marks: readonly Mark[];
   readonly x: number;
 }
 
-function setItem(content: SetBlock, { label, x }: Label, setting: Setting): SetItem {
+function setItem(content: SetBlock, label: Label | undefined, indent: number): SetItem {
   const labelNode = elementNode('Lbl');
   const node = elementNode('LI', [labelNode, elementNode('LBody', content.nodes)]);
   const last = content.bands.length - 1;
   const bands = content.bands.map((band, index): Band => {
     const above = index === 0 ? itemGap : band.above;
     const below = index === last ? itemGap : band.below;
-    if (index > 0) return { ...band, above, below };
-    const piece = labelPiece({ label, x }, labelNode, band.baseline ?? 0, setting);
+    if (index > 0 || label === undefined) return { ...band, above, below };
+    // Numbers end where the gap begins, so that their points stand under each other.
+    const x = label.x + indent - labelGap - label.width;
+    const y = band.baseline ?? 0;
+    const piece: Piece = { of: labelNode, x, y, marks: label.marks };
     return { ...band, above, below, pieces: [piece, ...band.pieces] };
   });
   return { bands, node };
-}
-
-/** Numbers end where the gap begins, so that their points stand under each other. */
-function labelPiece(
-  { label, x }: Label,
-  of: ElementNode,
-  y: number,
-  setting: Setting,
-): Piece {
-  const { width, marks } = setting.words.inLook(bodyBase(setting.theme).look)(label);
-  return { of, x: x + Math.max(0, indent - labelGap - width), y, marks };
 }
