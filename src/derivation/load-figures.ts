@@ -34,11 +34,8 @@ export function sizeFigure(
   si: number,
 ): Figure {
   const given = givenSizes(defined.get(id)).find((candidate) => isSame(candidate.si, si));
-  const load = defined.get(id);
-  if (given !== undefined && load !== undefined && !isWorkedOut(load)) {
-    return inProjectUnit(printing, what, given);
-  }
-  return load !== undefined ? tidy(printing, what, si) : value(printing, what, si);
+  if (given !== undefined) return inProjectUnit(printing, what, given);
+  return defined.has(id) ? tidy(printing, what, si) : value(printing, what, si);
 }
 
 /** True where the program has worked out the size that stands for given: an area load, a weight from area and density. */
@@ -52,6 +49,6 @@ function isSame(a: number, b: number): boolean {
 
 /** What the file itself gives; a load worked out of an area or a weight has no size of its own there. */
 function givenSizes(load: BeamLoad | undefined): readonly GivenQuantity[] {
-  if (load === undefined || load.from !== undefined) return [];
+  if (load === undefined || isWorkedOut(load)) return [];
   return load.kind === 'distributed' ? load.sizes : [load.size];
 }

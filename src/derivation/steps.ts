@@ -319,15 +319,13 @@ export type CombinationStep =
       readonly clauses: readonly string[];
       readonly at: Place;
       readonly statement: Statement;
-      /** Entries that give just the same. */
+      /** Entries that come to the same; the first in the list is said to govern. */
       readonly equals: readonly string[];
       /** The next greatest, which proves that the others do not govern. */
       readonly next?: {
         readonly entry: string;
         readonly value: Expression;
         readonly share: string;
-        /** True where it comes to the same; the first in the list is then said to govern. */
-        readonly isEqual: boolean;
       };
     };
 

@@ -113,6 +113,13 @@ export function centroidSymbol(number: string): Symbol {
   return { letter: 'x', subscript: number, bar: true, meaning: 'station of a resultant' };
 }
 
+/** The station where a varying load passes through 0. */
+export const crossingSymbol: Symbol = {
+  letter: 'x',
+  subscript: '0',
+  meaning: 'station where a varying load passes through 0',
+};
+
 /** The station along the member, measured on the axis of the given points. */
 export const stationSymbol: Symbol = { letter: 'x', meaning: 'station along the member' };
 

@@ -94,9 +94,9 @@ function tableOf(
   };
 }
 
-/** The value of the greater size, with its sign. */
+/** The value of the greater size, with its sign; of two of one size the first. */
 export function signedGreatest(a: number, b: number): number {
-  return Math.abs(b) > Math.abs(a) ? b : a;
+  return Math.abs(b) > Math.abs(a) * (1 + 1e-9) ? b : a;
 }
 
 /** An extreme of one entry, signed, with its station. */
@@ -104,7 +104,7 @@ function extremeOf(result: BeamResult, what: Governed): { readonly value: number
   const { shear, moment } = result.extremes;
   if (what === 'moment-max') return moment.max;
   if (what === 'moment-min') return moment.min;
-  return Math.abs(shear.min.value) > Math.abs(shear.max.value) ? shear.min : shear.max;
+  return signedGreatest(shear.max.value, shear.min.value) === shear.max.value ? shear.max : shear.min;
 }
 
 /** Which entry governs one quantity, worked from its cases at the governing station, and the next after it. */
@@ -119,8 +119,10 @@ function governs(
     return what === 'moment-max' ? si : what === 'moment-min' ? -si : Math.abs(si);
   };
   const ranked = group.entries.map((entry, index) => ({ entry, index })).sort((a, b) => size(b.entry) - size(a.entry) || a.index - b.index);
-  const [first, second] = ranked;
+  const [first, ...others] = ranked;
   if (first === undefined || size(first.entry) <= 0) return [];
+  const isEqual = ({ entry }: (typeof ranked)[number]): boolean => size(entry) >= size(first.entry) * (1 - 1e-9);
+  const second = others.find((other) => !isEqual(other));
   const extreme = extremeOf(first.entry.result, what);
   const base = what === 'shear' ? 'force' : 'moment';
   const other = second === undefined ? undefined : extremeOf(second.entry.result, what).value;
@@ -133,6 +135,7 @@ function governs(
       clauses: first.entry.combination?.clauses ?? [],
       at: placeAtStation(context, extreme.x),
       statement: superposed(context, cases, first.entry, { what, extreme }),
+      equals: others.filter(isEqual).map(({ entry }) => entry.result.mark),
       ...(second === undefined || other === undefined
         ? {}
         : {
@@ -140,7 +143,6 @@ function governs(
               entry: second.entry.result.mark,
               value: value(context.printing, base, other),
               share: numberText((100 * size(second.entry)) / size(first.entry), 3),
-              isEqual: size(second.entry) >= size(first.entry) * (1 - 1e-9),
             },
           }),
     },

@@ -10,7 +10,7 @@ import {
   type Statement,
   type Term,
 } from '../../equation/index.ts';
-import { displayUnit, pureUnit, quantity, type Unit } from '../../units/index.ts';
+import { displayUnit, divideUnits, pureUnit, quantity, type Unit } from '../../units/index.ts';
 import { keyOfUnknown, valueOfUnknown, type SolvingStep, type Unknown } from '../../statics/index.ts';
 import type { CaseContext, KnownValues } from '../case-context.ts';
 import { entriesOf, type Entry } from '../entries.ts';
@@ -48,9 +48,11 @@ export function narrateCoupled(
   return {
     kind: 'simultaneous',
     unknowns: step.finds.map((unknown) => context.symbols.unknown(unknown)),
-    equations: sums.map(({ worked, entries }) => {
-      const title = titleOf(context, worked.sum);
-      return { title, statement: sumStatement(title, entries, bareZero) };
+    equations: sums.flatMap(({ worked, entries }, index) => {
+      const row = rows[index];
+      if (row === undefined) return [];
+      const statement = sumStatement(titleOf(context, worked.sum), entries, bareZero);
+      return [{ statement, gathered: gathered(context, step.finds, row) }];
     }),
     elimination: eliminate(context, step.finds, rows),
     found: step.finds.map((unknown) => foundOf(context, unknown)),
@@ -85,8 +87,8 @@ function eliminate(context: CaseContext, unknowns: readonly Unknown[], given: re
       const factor = (row?.factors[pivot] ?? 0) / head;
       if (row === undefined || factor === 0) continue;
       const cleared: Row = {
-        factors: row.factors.map((f, i) => (i <= pivot ? 0 : f - factor * (above.factors[i] ?? 0))),
-        known: row.known - factor * above.known,
+        factors: row.factors.map((f, i) => (i <= pivot ? 0 : less(f, factor * (above.factors[i] ?? 0)))),
+        known: less(row.known, factor * above.known),
         isMoments: row.isMoments,
         number: row.number,
       };
@@ -96,11 +98,18 @@ function eliminate(context: CaseContext, unknowns: readonly Unknown[], given: re
         symbol: symbolAt(context, unknowns, pivot),
         pivot: above.number,
         row: row.number,
-        statement: reduced(context, unknowns, cleared),
+        times: multiplier(context, { from: row, by: above }, Math.abs(factor)),
+        isAdded: factor < 0,
+        statement: gathered(context, unknowns, cleared),
       });
     }
   }
   return [...steps, ...backSubstitute(context, unknowns, rows)];
+}
+
+/** A difference; what is left of two equal numbers by rounding alone is 0. */
+function less(a: number, b: number): number {
+  return Math.abs(a - b) <= 1e-12 * (Math.abs(a) + Math.abs(b)) ? 0 : a - b;
 }
 
 /** Brings the row with the greatest factor of the pivot's unknown, beside its other factors, to the pivot's place. */
@@ -119,10 +128,12 @@ function symbolAt(context: CaseContext, unknowns: readonly Unknown[], index: num
 }
 
 /** A row as `0.5 N_A + 0.866 N_B = 8.4 kip`, moments with lengths before the unknowns. */
-function reduced(context: CaseContext, unknowns: readonly Unknown[], row: Row): Statement {
+function gathered(context: CaseContext, unknowns: readonly Unknown[], row: Row): Statement {
   const terms = row.factors.flatMap((factor, index): readonly Term[] => {
-    if (Math.abs(factor) < 1e-12) return [];
-    const of = product(factorFigure(context, row, Math.abs(factor)), name(symbolAt(context, unknowns, index)));
+    const unknown = unknowns[index];
+    if (factor === 0 || unknown === undefined) return [];
+    const letter = name(context.symbols.unknown(unknown));
+    const of = product(factorFigure(context, { row, unknown }, Math.abs(factor)), letter);
     return [{ sign: factor < 0 ? -1 : 1, of }];
   });
   return {
@@ -136,9 +147,28 @@ function reduced(context: CaseContext, unknowns: readonly Unknown[], row: Row): 
   };
 }
 
-function factorFigure({ printing }: CaseContext, row: Row, factor: number): Figure {
-  const unit: Unit = row.isMoments ? displayUnit(printing.system, 'length') : pureUnit;
+/** What a row is multiplied by: a pure number between sums of one kind, a length or its inverse between moments and forces. */
+function multiplier(
+  { printing }: CaseContext,
+  rows: { readonly from: Row; readonly by: Row },
+  factor: number,
+): Figure {
+  const length = displayUnit(printing.system, 'length');
+  const { from, by } = rows;
+  const unit: Unit =
+    from.isMoments === by.isMoments ? pureUnit : from.isMoments ? length : divideUnits(pureUnit, length);
   return figure(quantity(factor / unit.inSi, unit), unit, { kind: 'figures', count: printing.figures });
+}
+
+/** The factor of an unknown in a row: a length before a force in a sum of moments, else a pure number. */
+function factorFigure(
+  context: CaseContext,
+  { row, unknown }: { readonly row: Row; readonly unknown: Unknown },
+  factor: number,
+): Figure {
+  const { system, figures } = context.printing;
+  const unit: Unit = row.isMoments && !isCouple(context, unknown) ? displayUnit(system, 'length') : pureUnit;
+  return figure(quantity(factor / unit.inSi, unit), unit, { kind: 'figures', count: figures });
 }
 
 function knownSide(context: CaseContext, row: Row): Figure {
@@ -155,26 +185,34 @@ function backSubstitute(context: CaseContext, unknowns: readonly Unknown[], rows
         const unknown = unknowns[other];
         if (other <= index || factor === 0 || unknown === undefined) return [];
         const of: Expression = product(
-          factorFigure(context, row, Math.abs(factor)),
+          factorFigure(context, { row, unknown }, Math.abs(factor)),
           valueOf(context, unknown),
         );
         return [{ sign: factor < 0 ? 1 : -1, of }];
       });
-      const over = sum(knownSide(context, row), ...others);
+      const over = row.known === 0 && others.length > 0 ? sum(...others) : sum(knownSide(context, row), ...others);
       const target = unknowns[index];
-      const statement: Statement = {
-        lines: [
-          { left: name(symbol), chain: [{ sign: '=', of: quotient(over, signedFactor(context, row, head)) }] },
-          { chain: [{ sign: '=', of: target === undefined ? bareZero : valueOf(context, target) }], boxed: true },
-        ],
-      };
+      const found = target === undefined ? bareZero : valueOf(context, target);
+      const isIdle = row.known === 0 && others.length === 0;
+      const statement: Statement = isIdle || target === undefined
+        ? { lines: [{ left: name(symbol), chain: [{ sign: '=', of: found }], boxed: true }] }
+        : {
+            lines: [
+              { left: name(symbol), chain: [{ sign: '=', of: quotient(over, signedFactor(context, { row, unknown: target }, head)) }] },
+              { chain: [{ sign: '=', of: found }], boxed: true },
+            ],
+          };
       return { what: 'back-substitute', symbol, pivot: row.number, row: row.number, statement };
     })
     .reverse();
 }
 
-function signedFactor(context: CaseContext, row: Row, factor: number): Figure {
-  const size = factorFigure(context, row, Math.abs(factor));
+function signedFactor(
+  context: CaseContext,
+  of: { readonly row: Row; readonly unknown: Unknown },
+  factor: number,
+): Figure {
+  const size = factorFigure(context, of, Math.abs(factor));
   return factor < 0 ? { ...size, quantity: { ...size.quantity, si: -size.quantity.si } } : size;
 }
 

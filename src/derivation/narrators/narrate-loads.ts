@@ -14,10 +14,12 @@ import type { BeamLoad } from '../../project/index.ts';
 import type { Resultant, SumTerm } from '../../statics/index.ts';
 import { loadOf, loadsOfCase, keyOfShape, type CaseContext } from '../case-context.ts';
 import { acuteAngle, asDirection, degreesOf } from '../direction.ts';
-import { componentSymbol, forceFigure, isAlongAxis, isWorkedOut, sizeFigure } from '../load-figures.ts';
+import { componentSymbol, forceFigure, isAlongAxis, isWorkedOut } from '../load-figures.ts';
 import { asGiven, isInProjectUnit, tidy, value } from '../printing.ts';
 import type { EquationStep } from '../steps.ts';
 import { centroidSymbol } from '../symbols.ts';
+import { placeAtStation } from './narrate-internal.ts';
+import { heightOf, ordinatesOf } from './ordinates.ts';
 
 /** Preparing the loads of a case for its sums: other units converted, spread loads replaced, slanted forces resolved. */
 export function narrateLoads(
@@ -30,12 +32,11 @@ export function narrateLoads(
   const conversions: readonly EquationStep[] =
     converted.length === 0 ? [] : [{ kind: 'conversion', statement: { lines: converted } }];
   const seen = new Set<string>();
+  const isNew = (key: string): boolean => !seen.has(key) && seen.add(key).has(key);
   const prepared = terms.flatMap((term): readonly EquationStep[] => {
     if (term.source.kind !== 'load') return [];
     const key = `${term.source.id} ${term.resultant === undefined ? '' : keyOfShape(term.resultant)}`;
-    if (seen.has(key)) return [];
-    seen.add(key);
-    return [...replace(context, term), ...resolve(context, term)];
+    return isNew(key) ? [...replace(context, term, isNew), ...resolve(context, term)] : [];
   });
   return [...conversions, ...prepared];
 }
@@ -67,19 +68,25 @@ export function unitOfLoad(load: BeamLoad): 'force' | 'moment' | 'force-per-leng
 }
 
 /** A spread load, or a shape of it, replaced by its resultant: size and place worked out. */
-function replace(context: CaseContext, term: SumTerm): readonly EquationStep[] {
+function replace(
+  context: CaseContext,
+  term: SumTerm,
+  isNew: (key: string) => boolean,
+): readonly EquationStep[] {
   const { resultant, source } = term;
   if (resultant === undefined || source.kind !== 'load') return [];
   const share = context.shareOf(source.id, resultant);
-  const symbol = context.symbols.load(source.id, share);
   return [
     {
       kind: 'resultant',
-      symbol,
+      symbol: context.symbols.load(source.id, share),
       of: context.symbols.intensity(source.id),
       shape: resultant.shape,
       isShare: share !== '',
+      from: placeAtStation(context, resultant.from),
+      to: placeAtStation(context, resultant.to),
       direction: words(resultant.direction),
+      ordinates: ordinatesOf(context, source.id, resultant).filter(({ x }) => isNew(`${source.id} at ${x}`)),
       size: sizeStatement(context, source.id, share, resultant),
       place: placeStatement(context, source.id, share, resultant),
     },
@@ -93,7 +100,6 @@ function sizeStatement(
   resultant: Resultant,
 ): Statement {
   const { printing } = context;
-  const ordinate = sizeFigure(context, id, 'force-per-length', Math.max(resultant.start, resultant.end));
   const base = tidy(printing, 'length', resultant.to - resultant.from);
   const symbols: readonly Expression[] = [
     name(context.symbols.intensity(id, share)),
@@ -106,7 +112,7 @@ function sizeStatement(
   return {
     lines: [
       { left: name(context.symbols.load(id, share)), chain: [{ sign: '=', of: half(symbols) }], recheck: 'none' },
-      { chain: [{ sign: '=', of: cancelUnits(half([ordinate, base])) }] },
+      { chain: [{ sign: '=', of: cancelUnits(half([heightOf(context, id, resultant), base])) }] },
       { chain: [{ sign: '=', of: value(printing, 'force', resultant.magnitude) }] },
     ],
   };
@@ -190,5 +196,5 @@ function directionOf({ structure }: CaseContext, term: SumTerm): readonly [numbe
 export function words(direction: readonly [number, number]): string {
   const degrees = degreesOf(direction);
   const named: Readonly<Record<number, string>> = { 0: 'right', 90: 'up', 180: 'left', 270: 'down' };
-  return named[degrees] ?? `${Number(degrees.toFixed(2))}° from +x, counterclockwise`;
+  return named[degrees] ?? `toward ${Number(degrees.toFixed(2))}° (from +x, counterclockwise)`;
 }

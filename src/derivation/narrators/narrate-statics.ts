@@ -1,31 +1,45 @@
 import type { Symbol } from '../../equation/index.ts';
-import type { BeamDefinition } from '../../project/index.ts';
-import { unknownsOf, type BeamStructure, type Determinacy, type Restraint } from '../../statics/index.ts';
+import { unknownsOf, type Determinacy, type Restraint } from '../../statics/index.ts';
 import type { MemberContext } from '../case-context.ts';
-import { numberText } from '../printing.ts';
+import { acuteAngle, asDirection } from '../direction.ts';
+import { numberText, type Printing } from '../printing.ts';
 import type { StaticsStep } from '../steps.ts';
 import { reactionSymbol, senseOf } from '../symbols.ts';
 
 /** Item 2: which reactions each support can give, drawn in their positive sense. */
-export function narrateSupports({ structure, definition }: MemberContext): readonly StaticsStep[] {
+export function narrateSupports({ structure, printing }: MemberContext): readonly StaticsStep[] {
   return [
     {
       kind: 'release',
-      rows: structure.supports.map(({ point, type, restraints }) => ({
-        point,
-        type,
-        isInclined: isInclined(definition, point),
-        gives: restraints.map((restraint) => ({
-          symbol: reactionSymbol(point, restraint),
-          sense: senseOf(restraint),
-        })),
-      })),
+      rows: structure.supports.map(({ point, type, restraints }) => {
+        const inclined = inclinedFact(printing, restraints);
+        return {
+          point,
+          type,
+          ...(inclined === undefined ? {} : { inclined }),
+          gives: restraints.map((restraint) => ({
+            symbol: reactionSymbol(point, restraint),
+            sense: senseOf(restraint),
+          })),
+        };
+      }),
     },
   ];
 }
 
-function isInclined(definition: BeamDefinition, point: string): boolean {
-  return definition.supports.some((support) => support.point === point && support.normal !== undefined);
+type ReleaseRow = Extract<StaticsStep, { kind: 'release' }>['rows'][number];
+
+/** How a slanted reaction stands to the axis, from which the sines and cosines of the sums come. */
+function inclinedFact(printing: Printing, restraints: readonly Restraint[]): ReleaseRow['inclined'] {
+  const slanted = restraints.find((r) => r.kind === 'force' && r.direction[0] !== 0 && r.direction[1] !== 0);
+  if (slanted?.kind !== 'force') return undefined;
+  const [dx, dy] = slanted.direction;
+  return {
+    toward: asDirection(printing, slanted.direction),
+    angle: acuteAngle(printing, slanted.direction),
+    x: dx > 0 ? 'right' : 'left',
+    y: dy > 0 ? 'up' : 'down',
+  };
 }
 
 /** Item 3: unknowns counted against equations, the geometry tested by rank, and the method that follows. */
@@ -58,6 +72,7 @@ export function narrateDeterminacy(
       isNearlyUnstable: found.nearlyUnstable,
       alongX: of((restraint) => restraint.kind === 'force' && restraint.direction[0] !== 0),
       acrossAndTurning: of((restraint) => !isAlongX(restraint)),
+      holdsTurning: of((restraint) => restraint.kind === 'moment').length > 0,
       hinges,
     },
     { kind: 'method', axialOnly: found.axialOnly, hinges },
@@ -66,11 +81,4 @@ export function narrateDeterminacy(
 
 function isAlongX(restraint: Restraint): boolean {
   return restraint.kind === 'force' && restraint.direction[1] === 0;
-}
-
-/** How many springs or settlements a determinate beam has: they move it and change no force. */
-export function movesWithoutForce(structure: BeamStructure): boolean {
-  return structure.supports.some(({ restraints }) =>
-    restraints.some((r) => r.stiffness !== undefined || (r.settlements ?? []).length > 0),
-  );
 }
