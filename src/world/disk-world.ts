@@ -1,5 +1,5 @@
 import { mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { failureName, failureWords } from './disk-words.ts';
 import { readOwnFile } from './own-file.ts';
 import type { ReadAnswer, World, WriteAnswer } from './world.ts';
@@ -61,9 +61,19 @@ function byCodeUnit(one: string, other: string): number {
 
 function makeFolder(path: string): WriteAnswer {
   try {
-    mkdirSync(path, { recursive: true });
+    makeWithParents(path);
     return { written: true };
   } catch (failure) {
     return { refused: failureWords(failure) };
   }
+}
+
+// By hand, because mkdirSync with `recursive` never returns (Node 20) where the system keeps
+// answering that the parent is missing although it is there, as /proc does.
+function makeWithParents(path: string): void {
+  if (isFolder(path)) return;
+  const parent = dirname(path);
+  const isOrphan = statSync(parent, { throwIfNoEntry: false }) === undefined;
+  if (isOrphan && parent !== path) makeWithParents(parent);
+  mkdirSync(path);
 }
