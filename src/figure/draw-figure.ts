@@ -9,7 +9,7 @@ import { layDiagrams } from './diagrams/diagrams.ts';
 import { finishFigure } from './finish-figure.ts';
 import type { LaidFigure } from './finish-figure.ts';
 import { labelSetter } from './labels/set-label.ts';
-import type { Strip } from './pictures/board.ts';
+import type { Strip } from './strip.ts';
 import { layFreeBodies } from './pictures/free-body.ts';
 import { layMember } from './pictures/member.ts';
 
@@ -28,8 +28,16 @@ export function drawFigure(spec: FigureSpec, options: FigureOptions): Drawing {
   return layOutFigure(spec, { ...options, setLabel }).drawing;
 }
 
-/** Lays a figure out and tells where everything stands; `setLabel` sets its labels. */
+/** The narrowest figure that can hold a member with its margins, points. */
+const narrowest = 160;
+
+/**
+ * Lays a figure out and tells where everything stands; `setLabel` sets its labels. A width under
+ * 160 points is a RangeError.
+ */
 export function layOutFigure(spec: FigureSpec, setting: FigureSetting): LaidFigure {
+  if (!(setting.width >= narrowest))
+    throw new RangeError(`A figure needs ${narrowest} points, not ${setting.width}.`);
   const { alternate } = spec;
   return finishFigure(layStripOf(spec, setting), { width: setting.width, alternate });
 }

@@ -1,8 +1,8 @@
 import type { Drawing } from '../drawing/index.ts';
 import type { Box } from './geometry/box.ts';
 import { moveBox } from './geometry/box.ts';
-import type { Strip } from './pictures/board.ts';
-import { boundsOf } from './pictures/lay-picture.ts';
+import type { Strip } from './strip.ts';
+import { boundsOf } from './strip.ts';
 
 /** A figure with the boxes of what is on it, for those who check that nothing covers anything. */
 export interface LaidFigure {

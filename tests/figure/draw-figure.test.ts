@@ -26,7 +26,7 @@ describe('layOutFigure', () => {
           expect(faultsOf(layOutFigure(spec, figureSetting))).toEqual([]);
         },
       ),
-      { numRuns: 1000 },
+      { numRuns: 60 },
     );
   });
 });

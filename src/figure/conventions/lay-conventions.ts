@@ -1,10 +1,10 @@
 import type { FigureSetting } from '../figure-setting.ts';
 import type { ConventionKind, FigureSpec } from '../figure-spec.ts';
 import { boxAt } from '../geometry/box.ts';
-import { openBoard } from '../pictures/board.ts';
-import type { Strip } from '../pictures/board.ts';
-import { beside, boundsOf, moveStrip } from '../pictures/lay-picture.ts';
-import { setSmall } from '../pictures/small-label.ts';
+import { openBoard } from '../board.ts';
+import type { Strip } from '../strip.ts';
+import { beside, boundsOf, moveStrip, emptyStrip } from '../strip.ts';
+import { setSmall } from '../labels/small-label.ts';
 import { sketchAxial } from './axial.ts';
 import { sketchBending } from './bending.ts';
 import { sketchForces } from './forces.ts';
@@ -21,8 +21,6 @@ const cellGap = 10;
 const rowGap = 14;
 const captionGap = 8;
 
-const none: Strip = { marks: [], labels: [], obstacles: [] };
-
 /** Sign conventions side by side in cells of one width, a caption under each; more rows where they do not fit in one. */
 export function layConventions(shown: readonly Shown[], setting: FigureSetting): Strip {
   const most = Math.max(
@@ -31,7 +29,7 @@ export function layConventions(shown: readonly Shown[], setting: FigureSetting):
   );
   const rows = Math.max(1, Math.ceil(shown.length / most));
   const columns = Math.max(1, Math.ceil(shown.length / rows));
-  let whole = none;
+  let whole = emptyStrip;
   for (let row = 0; row < rows; row += 1) {
     const cells = shown.slice(row * columns, (row + 1) * columns);
     const strip = layRow(cells, columns, setting);
@@ -49,7 +47,7 @@ function layRow(
 ): Strip {
   const width = (setting.width - (columns - 1) * cellGap) / columns;
   const middleOf = (column: number): number => column * (width + cellGap) + width / 2;
-  let whole = none;
+  let whole = emptyStrip;
   for (const [column, { what }] of cells.entries()) {
     const sketch = openSketch(setting);
     draw(sketch, what);
@@ -71,15 +69,20 @@ function layRow(
 function draw(sketch: Sketch, what: ConventionKind): void {
   switch (what.kind) {
     case 'forces':
-      return sketchForces(sketch, what);
+      sketchForces(sketch, what);
+      break;
     case 'moments':
-      return sketchMoments(sketch, what.positive);
+      sketchMoments(sketch, what.positive);
+      break;
     case 'axial':
-      return sketchAxial(sketch);
+      sketchAxial(sketch);
+      break;
     case 'shear':
-      return sketchShear(sketch);
+      sketchShear(sketch);
+      break;
     case 'bending':
-      return sketchBending(sketch, what.drawnOn);
+      sketchBending(sketch, what.drawnOn);
+      break;
   }
 }
 

@@ -6,9 +6,9 @@ import { besidePoint } from '../labels/candidates.ts';
 import type { Side } from '../labels/candidates.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Part } from '../ink/part.ts';
-import { openBoard } from '../pictures/board.ts';
-import type { Strip } from '../pictures/board.ts';
-import { setSmall } from '../pictures/small-label.ts';
+import { openBoard } from '../board.ts';
+import type { Strip } from '../strip.ts';
+import { setSmall } from '../labels/small-label.ts';
 
 /** A small drawing of a convention while it is drawn, about the origin. */
 export interface Sketch {

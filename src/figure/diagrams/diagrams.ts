@@ -1,10 +1,11 @@
 import type { FigureSetting } from '../figure-setting.ts';
 import type { FigureSpec } from '../figure-spec.ts';
-import type { Strip } from '../pictures/board.ts';
+import type { Strip } from '../strip.ts';
 import { withDimensions } from '../pictures/dimensions.ts';
 import { framePictures } from '../pictures/frame-pictures.ts';
-import { beside, boundsOf, layPicture, moveStrip } from '../pictures/lay-picture.ts';
-import { setSmall } from '../pictures/small-label.ts';
+import { layPicture } from '../pictures/lay-picture.ts';
+import { beside, boundsOf, moveStrip } from '../strip.ts';
+import { setInGutter } from '../labels/small-label.ts';
 import { dropLines } from './drop-lines.ts';
 import type { PlacedDiagram } from './drop-lines.ts';
 import { layDiagram } from './lay-diagram.ts';
@@ -20,7 +21,7 @@ export function layDiagrams(
   { picture, diagrams }: DiagramsSpec,
   setting: FigureSetting,
 ): Strip {
-  const titles = diagrams.map(({ title }) => setSmall(title, setting).width);
+  const titles = diagrams.map(({ title }) => setInGutter(title, setting).width);
   const frame = framePictures([picture], setting, Math.max(0, ...titles) + titleGap);
   const member = withDimensions(layPicture(picture, frame), picture.dimensions, frame);
   const placed: PlacedDiagram[] = [];

@@ -3,7 +3,7 @@ import { skyline } from '../geometry/skyline.ts';
 import { brokenUpright } from '../ink/broken-line.ts';
 import { together } from '../ink/part.ts';
 import type { Part } from '../ink/part.ts';
-import type { Strip } from '../pictures/board.ts';
+import type { Strip } from '../strip.ts';
 import type { PictureSetting } from '../pictures/lay-picture.ts';
 
 /** A diagram as it stands under the member. */

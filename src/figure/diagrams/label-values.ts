@@ -7,11 +7,13 @@ import { closedPath } from '../ink/paths.ts';
 import { aroundPoint } from '../labels/candidates.ts';
 import type { Side } from '../labels/candidates.ts';
 import type { Wish } from '../labels/settle-labels.ts';
-import { setSmall } from '../pictures/small-label.ts';
+import { setSmall } from '../labels/small-label.ts';
 import type { PlotScale } from './curve-path.ts';
 import type { LabelledValue } from './merge-key-values.ts';
 
-const gaps = [2.6, 4.5, 7, 10].map((gap) => ({ x: gap, y: gap }));
+/** How far a label may stand from its point: outside the curve farther than inside, where it breaks the hatch. */
+const outsideGaps = [2.6, 4.5, 7, 10, 13].map((gap) => ({ x: 2.6, y: gap }));
+const insideGaps = [2.6, 4.5, 7].map((gap) => ({ x: gap, y: gap }));
 
 /** The label of a value: outside the curve at its peak or beside it, inside the hatch only where nothing else is free. */
 export function wishForValue(
@@ -26,11 +28,13 @@ export function wishForValue(
   const outward = y > 0 ? 'down' : 'up';
   const middle = { x: (from + to) / 2, y };
   const level = to > from ? alongLevel(label, value, y) : [];
+  const sides = sidesFor(value, y);
   return {
     label,
     candidates: [
       ...level,
-      ...aroundPoint(middle, label, { sides: sidesFor(value, y), gaps }),
+      ...aroundPoint(middle, label, { sides: sides.outside, gaps: outsideGaps }),
+      ...aroundPoint(middle, label, { sides: sides.inside, gaps: insideGaps }),
     ],
     anchors: [middle],
     outward,
@@ -49,23 +53,32 @@ function alongLevel(
   });
 }
 
-function sidesFor({ key }: LabelledValue, y: number): readonly Side[] {
-  const up: readonly Side[] =
-    key.side === 'left'
-      ? ['nw', 'n', 'w', 'sw', 'ne']
-      : key.side === 'right'
-        ? ['ne', 'n', 'e', 'se', 'nw']
-        : ['n', 'ne', 'nw', 'e', 'w', 's', 'se', 'sw'];
-  if (y <= 0) return up;
-  const turned: Readonly<Partial<Record<Side, Side>>> = {
-    n: 's',
-    ne: 'se',
-    nw: 'sw',
-    s: 'n',
-    se: 'ne',
-    sw: 'nw',
-  };
-  return up.map((side) => turned[side] ?? side);
+interface Sides {
+  readonly outside: readonly Side[];
+  readonly inside: readonly Side[];
+}
+
+/** The sides for a value above the base line, by the side of a jump that it belongs to. */
+const sidesAbove: Readonly<Record<'left' | 'right' | 'both', Sides>> = {
+  left: { outside: ['nw', 'n'], inside: ['w', 'sw', 'ne'] },
+  right: { outside: ['ne', 'n'], inside: ['e', 'se', 'nw'] },
+  both: { outside: ['n', 'ne', 'nw'], inside: ['e', 'w', 's', 'se', 'sw'] },
+};
+
+const turnedOver: Readonly<Partial<Record<Side, Side>>> = {
+  n: 's',
+  ne: 'se',
+  nw: 'sw',
+  s: 'n',
+  se: 'ne',
+  sw: 'nw',
+};
+
+function sidesFor({ key }: LabelledValue, y: number): Sides {
+  const above = sidesAbove[key.side ?? 'both'];
+  if (y <= 0) return above;
+  const turn = (side: Side): Side => turnedOver[side] ?? side;
+  return { outside: above.outside.map(turn), inside: above.inside.map(turn) };
 }
 
 /** Room between an extreme and its frame, points. */

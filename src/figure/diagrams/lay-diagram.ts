@@ -5,10 +5,11 @@ import { boxAt } from '../geometry/box.ts';
 import { filled, stroked } from '../ink/part.ts';
 import { circlePath, linePath } from '../ink/paths.ts';
 import { settleLabels } from '../labels/settle-labels.ts';
-import { openBoard } from '../pictures/board.ts';
-import type { Board, Strip } from '../pictures/board.ts';
+import { openBoard } from '../board.ts';
+import type { Board } from '../board.ts';
+import type { Strip } from '../strip.ts';
 import type { PictureSetting } from '../pictures/lay-picture.ts';
-import { setSmall } from '../pictures/small-label.ts';
+import { setInGutter } from '../labels/small-label.ts';
 import { curvePath } from './curve-path.ts';
 import type { PlotScale } from './curve-path.ts';
 import { hatch } from './hatch.ts';
@@ -76,6 +77,6 @@ function drawCurves(board: Board, { curves }: Diagram, { scale, setting }: Plot)
 
 /** The name and unit of the diagram, at the left of its base line. */
 function writeTitle(board: Board, { title }: Diagram, setting: PictureSetting): void {
-  const label = setSmall(title, setting);
+  const label = setInGutter(title, setting);
   board.write(label, boxAt(0, -label.height / 2, label));
 }

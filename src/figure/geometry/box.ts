@@ -25,16 +25,6 @@ export function overlaps(a: Box, b: Box, gap: number = 0): boolean {
   );
 }
 
-/** True where `inner` lies wholly in `outer`. */
-export function contains(outer: Box, inner: Box): boolean {
-  return (
-    inner.left >= outer.left &&
-    inner.right <= outer.right &&
-    inner.top >= outer.top &&
-    inner.bottom <= outer.bottom
-  );
-}
-
 /** The box moved. */
 export function moveBox(box: Box, dx: number, dy: number): Box {
   return {

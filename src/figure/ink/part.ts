@@ -1,6 +1,6 @@
 import type { Colour, Mark, PathStep, Stroke } from '../../drawing/index.ts';
 import type { Box } from '../geometry/box.ts';
-import { moveBox, unionOf } from '../geometry/box.ts';
+import { unionOf } from '../geometry/box.ts';
 import { tracePath } from '../geometry/trace-path.ts';
 
 /** Something drawn, and the boxes of it that no label may enter. */
@@ -42,13 +42,4 @@ export function together(...parts: readonly Part[]): Part {
 export function asOneBox(part: Part): Part {
   const outline = unionOf(part.boxes);
   return { marks: part.marks, boxes: outline === undefined ? [] : [outline] };
-}
-
-/** The part moved. */
-export function movePart({ marks, boxes }: Part, x: number, y: number): Part {
-  if (marks.length === 0 && boxes.length === 0) return nothing;
-  return {
-    marks: [{ kind: 'group', x, y, marks }],
-    boxes: boxes.map((box) => moveBox(box, x, y)),
-  };
 }

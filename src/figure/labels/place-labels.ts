@@ -1,13 +1,14 @@
 import type { Box } from '../geometry/box.ts';
-import { overlaps } from '../geometry/box.ts';
+import { growBox, overlaps } from '../geometry/box.ts';
 
 /** A label to be placed: where it may stand, the most wanted place first. */
 export interface LabelRequest {
   readonly candidates: readonly Box[];
 }
 
-/** Labels keep this far from each other, points. */
+/** Labels keep this far from each other, and farther side by side, where they would read on; points. */
 const labelGap = 2;
+const besideGap = 5;
 /** How often the whole set is looked over for better places. */
 const rounds = 4;
 
@@ -26,9 +27,7 @@ export function placeLabels(
   const placed: (Box | undefined)[] = requests.map(() => undefined);
   const clashes = (box: Box, self: number): readonly number[] =>
     placed.flatMap((other, index) =>
-      other !== undefined && index !== self && overlaps(box, other, labelGap)
-        ? [index]
-        : [],
+      other !== undefined && index !== self && areTooClose(box, other) ? [index] : [],
     );
   const bestFor = (index: number): Box | undefined =>
     free[index]?.find((box) => clashes(box, index).length === 0);
@@ -47,8 +46,7 @@ export function placeLabels(
       const [neighbour, ...more] = clashes(box, index);
       if (neighbour === undefined || more.length > 0) continue;
       const elsewhere = free[neighbour]?.find(
-        (other) =>
-          !overlaps(other, box, labelGap) && clashes(other, neighbour).length === 0,
+        (other) => !areTooClose(other, box) && clashes(other, neighbour).length === 0,
       );
       if (elsewhere !== undefined) {
         placed[neighbour] = elsewhere;
@@ -57,6 +55,12 @@ export function placeLabels(
     }
     return undefined;
   }
+}
+
+function areTooClose(a: Box, b: Box): boolean {
+  const { left, right, top, bottom } = growBox(a, labelGap);
+  const more = besideGap - labelGap;
+  return overlaps({ left: left - more, right: right + more, top, bottom }, b);
 }
 
 /** Indices, those with the fewest choices first. */

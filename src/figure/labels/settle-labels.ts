@@ -3,7 +3,7 @@ import type { Box } from '../geometry/box.ts';
 import { overlaps } from '../geometry/box.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Outward } from '../geometry/skyline.ts';
-import type { Board } from '../pictures/board.ts';
+import type { Board } from '../board.ts';
 import { holdBetween } from './candidates.ts';
 import { placeLabels } from './place-labels.ts';
 import { rankLabels } from './rank-labels.ts';

@@ -3,9 +3,9 @@ import type { FigureSetting } from '../figure-setting.ts';
 import type { Label } from '../figure-spec.ts';
 import { boxAt } from '../geometry/box.ts';
 import { arrow } from '../ink/arrow.ts';
-import { openBoard } from './board.ts';
-import type { Strip } from './board.ts';
-import { setSmall } from './small-label.ts';
+import { openBoard } from '../board.ts';
+import type { Strip } from '../strip.ts';
+import { setSmall } from '../labels/small-label.ts';
 
 /** Length of an axis, and the width that the axes take with their letters, points. */
 const axisLength = 15;

@@ -10,11 +10,12 @@ import { brokenUpright } from '../ink/broken-line.ts';
 import { linePath } from '../ink/paths.ts';
 import type { Wish } from '../labels/settle-labels.ts';
 import { settleLabels } from '../labels/settle-labels.ts';
-import { openBoard } from './board.ts';
-import type { Board, Strip } from './board.ts';
-import { beside } from './lay-picture.ts';
+import { openBoard } from '../board.ts';
+import type { Board } from '../board.ts';
+import type { Strip } from '../strip.ts';
+import { beside } from '../strip.ts';
 import type { PictureSetting } from './lay-picture.ts';
-import { setSmall } from './small-label.ts';
+import { setSmall } from '../labels/small-label.ts';
 
 type Chain = BeamPicture['dimensions'][number];
 

@@ -65,7 +65,7 @@ export function standOff(pose: ForcePose, by: number): ForcePose {
 }
 
 /** How far outside an end, and how far above or below the axis, axial arrows may stand; the first is the most wanted. */
-const endGaps = [3.4, 14.5];
+const endGaps = [3.4, 8, 14.5];
 const postHeights = [7, 12];
 
 /**

@@ -3,7 +3,7 @@ import type { BeamPicture } from '../figure-spec.ts';
 import type { PictureSetting } from './lay-picture.ts';
 import { magnitudesOf } from './magnitudes.ts';
 import { marginsOf } from './margins.ts';
-import { setSmall } from './small-label.ts';
+import { setInGutter } from '../labels/small-label.ts';
 import { stationsBetween } from './stations.ts';
 
 /** Between case tags and what is right of them, points. */
@@ -11,8 +11,8 @@ const tagGap = 7;
 
 /**
  * The common frame of the pictures of one figure: one scale of stations, one scale of magnitudes,
- * margins for whatever reaches past the ends, and a gutter at the left for case tags or for what
- * the figure itself sets there.
+ * margins for whatever reaches past the ends, and a gutter at the left for case tags and, not
+ * narrower than asked for, for what the figure itself sets there.
  */
 export function framePictures(
   pictures: readonly BeamPicture[],
@@ -26,7 +26,7 @@ export function framePictures(
   const loads = pictures.flatMap((picture) => picture.loads);
   const magnitudes = magnitudesOf(loads);
   const tags = tagWidth(pictures, setting);
-  const gutter = ownGutter + (tags === 0 ? 0 : tags + tagGap);
+  const gutter = Math.max(ownGutter, tags === 0 ? 0 : tags + tagGap);
   const bounds = { left: gutter, right: setting.width };
   const bare = stationsBetween(span, bounds);
   const margins = pictures.map((picture) =>
@@ -41,7 +41,7 @@ export function framePictures(
     stations,
     magnitudes,
     bounds,
-    ...(tags === 0 ? {} : { tagsAt: ownGutter }),
+    hasTags: tags > 0,
   };
 }
 
@@ -54,7 +54,7 @@ function tagWidth(pictures: readonly BeamPicture[], setting: FigureSetting): num
   const widths = [...cases].map((name) =>
     name === undefined
       ? 0
-      : setSmall({ kind: 'text', text: name }, setting, { heavy: true }).width,
+      : setInGutter({ kind: 'text', text: name }, setting, { heavy: true }).width,
   );
   return Math.max(...widths);
 }

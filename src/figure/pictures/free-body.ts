@@ -1,10 +1,11 @@
 import type { FigureSetting } from '../figure-setting.ts';
 import type { BeamPicture } from '../figure-spec.ts';
 import { axesWidth, layAxes } from './axes.ts';
-import type { Strip } from './board.ts';
+import type { Strip } from '../strip.ts';
 import { withDimensions } from './dimensions.ts';
 import { framePictures } from './frame-pictures.ts';
-import { beside, boundsOf, layPicture, moveStrip } from './lay-picture.ts';
+import { layPicture } from './lay-picture.ts';
+import { beside, boundsOf, moveStrip } from '../strip.ts';
 
 /** Between free bodies, points. */
 const bodyGap = 16;
@@ -19,8 +20,8 @@ export function layFreeBodies(
 ): Strip {
   const free = pictures.map((picture) => ({ ...picture, supports: [] }));
   const frame = framePictures(free, setting, axesWidth);
-  // The axes stand beside the first body, their feet a little under its line.
-  let whole = moveStrip(layAxes(setting), 6);
+  // The axes stand beside the first body, under its case tag where it has one.
+  let whole = moveStrip(layAxes(setting), frame.hasTags ? 26 : 6);
   for (const [index, picture] of free.entries()) {
     const body = withDimensions(layPicture(picture, frame), picture.dimensions, frame);
     const foot = (boundsOf(whole)?.bottom ?? 0) + bodyGap;

@@ -1,12 +1,12 @@
 import type { FigureSetting } from '../figure-setting.ts';
 import type { BeamPicture, PictureLoad } from '../figure-spec.ts';
-import { moveBox, unionOf } from '../geometry/box.ts';
-import type { Box } from '../geometry/box.ts';
-import type { Strip } from './board.ts';
+import { boxAt } from '../geometry/box.ts';
+import { beside, boundsOf, emptyStrip, moveStrip } from '../strip.ts';
+import type { Strip } from '../strip.ts';
 import { layStrip } from './lay-strip.ts';
 import type { StripContent } from './lay-strip.ts';
 import type { Magnitudes } from './magnitudes.ts';
-import { setSmall } from './small-label.ts';
+import { setInGutter } from '../labels/small-label.ts';
 import { isSame } from './stations.ts';
 import type { Stations } from './stations.ts';
 import type { StripSetting } from './strip-setting.ts';
@@ -17,8 +17,8 @@ export interface PictureSetting extends FigureSetting {
   readonly magnitudes: Magnitudes;
   /** Bounds of labels, x. */
   readonly bounds: { readonly left: number; readonly right: number };
-  /** Where case tags stand, x; absent where all loads are of one case. */
-  readonly tagsAt?: number;
+  /** True where each row carries the tag of its case in the gutter; false where all loads are of one case. */
+  readonly hasTags: boolean;
 }
 
 /** Between strips, points. */
@@ -30,7 +30,7 @@ const stripGap = 7;
  * each on a base line as long as the member.
  */
 export function layPicture(picture: BeamPicture, setting: PictureSetting): Strip {
-  let whole: Strip = { marks: [], labels: [], obstacles: [] };
+  let whole = emptyStrip;
   let axis: StripContent['axis'] = 'member';
   for (const loads of byCase(picture.loads)) {
     let waiting = loads;
@@ -79,15 +79,9 @@ function withTag(
   name: string | undefined,
   setting: PictureSetting,
 ): Strip {
-  if (setting.tagsAt === undefined || name === undefined) return strip;
-  const label = setSmall({ kind: 'text', text: name }, setting, { heavy: true });
-  const top = -label.height - 3;
-  const box: Box = {
-    left: setting.tagsAt,
-    right: setting.tagsAt + label.width,
-    top,
-    bottom: top + label.height,
-  };
+  if (!setting.hasTags || name === undefined) return strip;
+  const label = setInGutter({ kind: 'text', text: name }, setting, { heavy: true });
+  const box = boxAt(0, -label.height - 3, label);
   return {
     ...strip,
     marks: [
@@ -103,31 +97,4 @@ function onTop(whole: Strip, strip: Strip): Strip {
   const top = boundsOf(whole)?.top ?? 0;
   const foot = boundsOf(strip)?.bottom ?? 0;
   return beside(whole, moveStrip(strip, top - stripGap - foot));
-}
-
-/** The box round everything of a strip; undefined for an empty one. */
-export function boundsOf({ labels, obstacles }: Strip): Box | undefined {
-  return unionOf([...labels, ...obstacles]);
-}
-
-/** A strip moved down, and to the right where asked. */
-export function moveStrip(
-  { marks, labels, obstacles }: Strip,
-  down: number,
-  right: number = 0,
-): Strip {
-  return {
-    marks: [{ kind: 'group', x: right, y: down, marks }],
-    labels: labels.map((box) => moveBox(box, right, down)),
-    obstacles: obstacles.map((box) => moveBox(box, right, down)),
-  };
-}
-
-/** Two strips drawn in one. */
-export function beside(a: Strip, b: Strip): Strip {
-  return {
-    marks: [...a.marks, ...b.marks],
-    labels: [...a.labels, ...b.labels],
-    obstacles: [...a.obstacles, ...b.obstacles],
-  };
 }

@@ -6,8 +6,9 @@ import { linePath } from '../ink/paths.ts';
 import type { Wish } from '../labels/settle-labels.ts';
 import { settleLabels } from '../labels/settle-labels.ts';
 import { hinge } from '../symbols/hinge.ts';
-import { openBoard } from './board.ts';
-import type { Board, Strip } from './board.ts';
+import { openBoard } from '../board.ts';
+import type { Board } from '../board.ts';
+import type { Strip } from '../strip.ts';
 import type { DistributedShape } from './distributed-shape.ts';
 import { namePoints } from './name-points.ts';
 import { putDistributed } from './put-distributed.ts';
@@ -16,7 +17,7 @@ import { putMoment } from './put-moment.ts';
 import { putPointLoad } from './put-point-load.ts';
 import { putReactions } from './put-reactions.ts';
 import { putSupports } from './put-supports.ts';
-import { setSmall } from './small-label.ts';
+import { setSmall } from '../labels/small-label.ts';
 import type { StripSetting } from './strip-setting.ts';
 
 /** What stands on one strip: the member itself, or the base line of a row of loads above it. */

@@ -22,13 +22,14 @@ const supportReach: Readonly<Record<PictureSupport['type'], number>> = {
 };
 /** The same for a roller on a slope. */
 const slopedReach = 18;
-const axialReach = 32;
+const axialReach = 33;
+const standOff = 12;
 const momentReach = 16;
 
 /** Something that stands at a station and reaches so far to either side. */
 interface Reach {
   readonly x: number;
-  readonly kind: 'support' | 'moment' | 'force';
+  readonly kind: 'support' | 'moment' | 'force' | 'axial';
   readonly by: number;
 }
 
@@ -59,7 +60,7 @@ export function marginsOf(
   return { left: beyond(stations.left), right: beyond(stations.right) };
 }
 
-/** How far everything at one station reaches: a force stands outside the moment there. */
+/** How far everything at one station reaches: an axial force stands outside what else acts there. */
 function stretchAt(x: number, reaches: readonly Reach[]): number {
   const most = (kind: Reach['kind']): number =>
     Math.max(
@@ -68,7 +69,9 @@ function stretchAt(x: number, reaches: readonly Reach[]): number {
         .filter((each) => each.x === x && each.kind === kind)
         .map(({ by }) => by),
     );
-  return Math.max(most('support'), most('moment') + most('force'));
+  const across = Math.max(most('moment'), most('force'));
+  const axial = most('axial') + (across > 0 ? standOff : 0);
+  return Math.max(most('support'), across, axial);
 }
 
 function supportReachOf({ x, type, normal = 90 }: PictureSupport): Reach {
@@ -81,7 +84,9 @@ function momentReachAt(x: number): Reach {
 
 function forceReach(x: number, degrees: number, length: number): Reach {
   const lean = Math.abs(directionOf(degrees).x) * length;
-  return { x, kind: 'force', by: isAxial(degrees) ? axialReach : lean + 2 };
+  return isAxial(degrees)
+    ? { x, kind: 'axial', by: axialReach }
+    : { x, kind: 'force', by: lean + 2 };
 }
 
 function loadReaches(load: PictureLoad, magnitudes: Magnitudes): readonly Reach[] {

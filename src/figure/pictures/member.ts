@@ -1,6 +1,6 @@
 import type { FigureSetting } from '../figure-setting.ts';
 import type { BeamPicture } from '../figure-spec.ts';
-import type { Strip } from './board.ts';
+import type { Strip } from '../strip.ts';
 import { withDimensions } from './dimensions.ts';
 import { framePictures } from './frame-pictures.ts';
 import { layPicture } from './lay-picture.ts';

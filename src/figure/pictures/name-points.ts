@@ -1,7 +1,7 @@
 import type { BeamPicture } from '../figure-spec.ts';
 import { besidePoint } from '../labels/candidates.ts';
 import type { Wish } from '../labels/settle-labels.ts';
-import { setSmall } from './small-label.ts';
+import { setSmall } from '../labels/small-label.ts';
 import type { StripSetting } from './strip-setting.ts';
 
 /** How far a name stands from its point: close beside it, beside a support's triangle, beside its ground. */

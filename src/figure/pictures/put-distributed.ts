@@ -7,7 +7,7 @@ import type { Part } from '../ink/part.ts';
 import { aroundPoint } from '../labels/candidates.ts';
 import type { Wish } from '../labels/settle-labels.ts';
 import { axialRow } from './axial-row.ts';
-import type { Board } from './board.ts';
+import type { Board } from '../board.ts';
 import {
   distributedShape,
   endLines,
@@ -19,7 +19,7 @@ import type { DistributedShape } from './distributed-shape.ts';
 import { isAxial } from './force-poses.ts';
 import { labelAlong, labelAtEnd } from './labels-along.ts';
 import type { StripSetting } from './strip-setting.ts';
-import { setSmall } from './small-label.ts';
+import { setSmall } from '../labels/small-label.ts';
 
 type DistributedLoad = Extract<PictureLoad, { readonly kind: 'distributed' }>;
 

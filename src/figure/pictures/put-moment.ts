@@ -10,7 +10,7 @@ import { arcs, turningArrow } from '../ink/turning-arrow.ts';
 import { aroundPoint } from '../labels/candidates.ts';
 import type { Side } from '../labels/candidates.ts';
 import type { Wish } from '../labels/settle-labels.ts';
-import type { Board } from './board.ts';
+import type { Board } from '../board.ts';
 import { isSame } from './stations.ts';
 import type { Ends } from './strip-setting.ts';
 

@@ -1,12 +1,12 @@
 import { arrowStyles } from '../figure-setting.ts';
 import type { PictureLoad } from '../figure-spec.ts';
-import type { Board } from './board.ts';
+import type { Board } from '../board.ts';
 import type { DistributedShape } from './distributed-shape.ts';
 import { axialPoses, crossPoses, isAxial, standOff } from './force-poses.ts';
 import type { ForcePose, PosedForce } from './force-poses.ts';
 import type { PutLoad } from './put-distributed.ts';
 import { drawPose, wishForArrow } from './put-force.ts';
-import { setSmall } from './small-label.ts';
+import { setSmall } from '../labels/small-label.ts';
 import type { StripSetting } from './strip-setting.ts';
 
 type PointLoad = Extract<PictureLoad, { readonly kind: 'force' }>;

@@ -1,12 +1,12 @@
 import { arrowStyles } from '../figure-setting.ts';
 import type { PictureReaction } from '../figure-spec.ts';
 import type { Wish } from '../labels/settle-labels.ts';
-import type { Board } from './board.ts';
+import type { Board } from '../board.ts';
 import { axialPoses, crossPoses, isAxial, standOff } from './force-poses.ts';
 import type { ForcePose } from './force-poses.ts';
 import { drawPose, wishForArrow } from './put-force.ts';
 import { putMoment } from './put-moment.ts';
-import { setSmall } from './small-label.ts';
+import { setSmall } from '../labels/small-label.ts';
 import type { StripSetting } from './strip-setting.ts';
 
 /** Length of every reaction's arrow, points: its size is not known when it is drawn. */

@@ -4,7 +4,7 @@ import { stroked, together } from '../ink/part.ts';
 import { linePath } from '../ink/paths.ts';
 import { supportSymbol } from '../symbols/support-symbol.ts';
 import type { SupportPlace } from '../symbols/support-symbol.ts';
-import type { Board } from './board.ts';
+import type { Board } from '../board.ts';
 import { isSame } from './stations.ts';
 import type { StripSetting } from './strip-setting.ts';
 

@@ -1,15 +1,8 @@
-import type { Drawing, Mark } from '../../drawing/index.ts';
-import type { Box } from '../geometry/box.ts';
-import { overlaps } from '../geometry/box.ts';
-import type { Part } from '../ink/part.ts';
-
-/** A finished band of a figure: its marks and boxes, y from the axis of its member. */
-export interface Strip {
-  readonly marks: readonly Mark[];
-  readonly labels: readonly Box[];
-  /** Everything else drawn that a label could hide. */
-  readonly obstacles: readonly Box[];
-}
+import type { Drawing, Mark } from '../drawing/index.ts';
+import type { Box } from './geometry/box.ts';
+import { overlaps } from './geometry/box.ts';
+import type { Part } from './ink/part.ts';
+import type { Strip } from './strip.ts';
 
 /**
  * A band of a figure while it is being drawn: it remembers what is where, so that the next thing
