@@ -1,0 +1,40 @@
+import type { World } from '../world/index.ts';
+import type { Given } from './read-arguments.ts';
+import type { UsageFault } from './usage-fault.ts';
+import type { Streams } from './streams.ts';
+
+/** An option of a command. */
+export interface Option {
+  readonly type: 'string' | 'boolean';
+  readonly short?: string;
+  /** May be given several times. */
+  readonly multiple?: boolean;
+  /** What its value is, in capitals, for help. */
+  readonly value?: string;
+  /** What it does, a phrase. */
+  readonly about: string;
+}
+
+/** One run of a command: what was given, and what it may touch. */
+export interface Call {
+  readonly given: Given;
+  readonly world: World;
+  readonly streams: Streams;
+  readonly program: { readonly name: string; readonly version: string };
+}
+
+/** A command of the program: what help says of it, and what it does. */
+export interface Command {
+  readonly name: string;
+  /** Its arguments as help shows them: `FOLDER [MARK…]`. */
+  readonly takes: string;
+  /** What it does, a phrase. */
+  readonly summary: string;
+  /** Sentences for its own help page, a paragraph each. */
+  readonly about: readonly string[];
+  readonly options: Readonly<Record<string, Option>>;
+  /** Lines to copy, each with what it does. */
+  readonly examples: readonly { readonly line: string; readonly does: string }[];
+  /** Does it and answers the exit code, or what is wrong with the command line. */
+  readonly run: (call: Call) => Promise<number | UsageFault>;
+}

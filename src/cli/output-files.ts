@@ -1,0 +1,62 @@
+import { basename, dirname, resolve } from 'node:path';
+import type { Diagnostic } from '../diagnostics/index.ts';
+import type { World } from '../world/index.ts';
+
+/** Where a package and its figures go. */
+export interface OutputPaths {
+  readonly pdf: string;
+  readonly json: string;
+}
+
+/** Why a file cannot be written where it was asked for, found before anything is worked; undefined where it seems that it can. */
+export function outputProblem(
+  world: World,
+  { pdf, json }: OutputPaths,
+): Diagnostic | undefined {
+  if (resolve(pdf) === resolve(json))
+    return writeFailed(pdf, 'the PDF and its figures cannot have one name');
+  for (const path of [pdf, json]) {
+    if (/\.(ya?ml|hbs)$/iu.test(path))
+      return writeFailed(
+        path,
+        'a file of that kind is a definition, and is never overwritten',
+      );
+    if (world.list(path) !== undefined)
+      return writeFailed(path, 'there is a folder of that name');
+    const folder = dirname(path);
+    if (world.list(folder) === undefined && folder !== '.')
+      return writeFailed(
+        path,
+        `there is no folder ${folder}`,
+        `make the folder ${folder} first, or choose another place`,
+      );
+  }
+  return undefined;
+}
+
+/** Writes both files, the package first: where a disk is full, nothing has been replaced yet. */
+export function writeOutputs(
+  world: World,
+  { pdf, json }: OutputPaths,
+  bytes: { readonly pdf: Uint8Array; readonly json: string },
+): readonly Diagnostic[] {
+  const sheets = world.write(pdf, bytes.pdf);
+  if ('refused' in sheets) return [writeFailed(pdf, sheets.refused, elsewhere('-o'))];
+  const figures = world.write(json, new TextEncoder().encode(bytes.json));
+  return 'refused' in figures
+    ? [writeFailed(json, figures.refused, elsewhere('--json'))]
+    : [];
+}
+
+function elsewhere(option: string): string {
+  return `choose another place with ${option} FILE, or mend what the message names`;
+}
+
+function writeFailed(path: string, why: string, hint?: string): Diagnostic {
+  return {
+    severity: 'error',
+    code: 'write-failed',
+    message: `${basename(path)} cannot be written to ${dirname(path)}: ${why}`,
+    hints: [hint ?? 'choose another name or place'],
+  };
+}
