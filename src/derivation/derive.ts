@@ -1,7 +1,7 @@
 import { collectSymbols, type Statement, type Symbol } from '../equation/index.ts';
 import type { BeamDefinition, CarriedReaction, LoadCase, Project } from '../project/index.ts';
 import type { Combination } from '../standards/index.ts';
-import type { BeamResult, BeamSolution, BeamStructure } from '../statics/index.ts';
+import { tidyStructure, type BeamResult, type BeamSolution, type BeamStructure } from '../statics/index.ts';
 import { loadsOfCase, nameShares, type CaseContext, type MemberContext } from './case-context.ts';
 import type { BeamDerivation, Section, Summary } from './derivation.ts';
 import { mapStatements, statementsOf } from './map-statements.ts';
@@ -51,9 +51,9 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
     ...context,
     mark: result.mark,
     result,
-    shareOf: nameShares(work.structure, []),
+    shareOf: nameShares(context.structure, []),
   }));
-  const worked = cases.filter(({ mark }) => loadsOfCase(work.structure, mark).length > 0);
+  const worked = cases.filter(({ mark }) => loadsOfCase(context.structure, mark).length > 0);
   for (const one of worked) {
     const findings = runChecks(one).flatMap(({ holds, finding }) => (holds ? [] : [finding]));
     if (findings.length > 0) return { failed: { case: one.mark, findings } };
@@ -66,7 +66,9 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
   return { derivation: bind(work, sections, summarise(context, judgedOf(work))) };
 }
 
-function memberContext(project: Project, { definition, structure }: BeamWork): MemberContext {
+function memberContext(project: Project, { definition, structure: given }: BeamWork): MemberContext {
+  // The solver works on the same, so that stations and directions can be compared as they are.
+  const structure = tidyStructure(given);
   return {
     definition,
     structure,
@@ -113,7 +115,7 @@ function caseSections(project: Project, context: CaseContext): readonly Section[
   if (loadsOfCase(context.structure, context.mark).length === 0) {
     return [{ kind: 'equations', case: head, steps: [narrateNoLoads(context)] }];
   }
-  const checks = runChecks(context).map(({ fact }) => fact);
+  const checks = runChecks(context).flatMap(({ fact }) => fact ?? []);
   return [
     { kind: 'equations', case: head, steps: narrateEquations(context) },
     { kind: 'reasonable', case: head, steps: [...checks, { kind: 'agreement', count: checks.length }] },

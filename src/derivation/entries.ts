@@ -36,17 +36,26 @@ export interface Entry {
   readonly coefficient?: Expression;
 }
 
-/** The terms of a sum as they are printed, in the project's sign convention. */
+/** The terms of a sum on a part as they are printed, in the project's sign convention. */
 export function entriesOf(
   context: CaseContext,
   part: Part,
   sum: Sum,
   known: KnownValues,
 ): readonly Entry[] {
+  const terms = termsOfSum(context.structure, context.mark, part, sum);
+  return entriesOfTerms(context, sum, terms, known);
+}
+
+/** The same for terms that the caller has gathered, such as those of several pieces. */
+export function entriesOfTerms(
+  context: CaseContext,
+  sum: Sum,
+  terms: readonly SumTerm[],
+  known: KnownValues,
+): readonly Entry[] {
   const turned = conventionSign(context, sum);
-  return termsOfSum(context.structure, context.mark, part, sum).flatMap((term) =>
-    entriesOfTerm({ context, sum, known, turned }, term),
-  );
+  return terms.flatMap((term) => entriesOfTerm({ context, sum, known, turned }, term));
 }
 
 /** −1 where the project counts the other sense positive. */

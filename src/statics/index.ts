@@ -29,6 +29,7 @@
  * @module
  */
 export type { BeamStructure, Load, Restraint, Support } from './structure.ts';
+export { tidyStructure } from './tidy-structure.ts';
 export { partsOf, wholeOf } from './parts.ts';
 export type { Part } from './parts.ts';
 export { keyOfUnknown, unknownsOf, valueOfUnknown } from './unknowns.ts';

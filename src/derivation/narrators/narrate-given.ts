@@ -160,10 +160,6 @@ function placed(
     case 'distributed': {
       const [start, end] = load.sizes;
       const isUniform = start.si === end.si;
-      const shown = (size: GivenQuantity): Expression =>
-        load.from?.kind === 'area' || (load.from?.kind === 'self-weight' && load.from.how !== 'section-weight')
-          ? tidy(context.printing, 'force-per-length', size.si)
-          : asGiven(size);
       return {
         kind: isUniform ? 'uniform' : 'varying',
         sizes: (isUniform ? [start] : [start, end]).map((size) => sizeAsPrinted(context, load, size)),

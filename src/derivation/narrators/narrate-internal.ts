@@ -1,4 +1,5 @@
 import {
+  call,
   cancelUnits,
   functionOf,
   name,
@@ -17,12 +18,14 @@ import { displayUnit, divideUnits, powerOfUnit, quantity, type Unit } from '../.
 import {
   keyStations,
   segmentsOf,
-  zerosOf,
+  valueAt,
+  type KeyStation,
   type Segment,
   type SegmentFunction,
 } from '../../statics/index.ts';
 import { pointAt, type CaseContext } from '../case-context.ts';
 import { lengthText, tidy, value } from '../printing.ts';
+import { innerZeros, shearAreas } from '../shear-areas.ts';
 import type { InternalStep, Place, SegmentFact } from '../steps.ts';
 import { axialSymbol, momentSymbol, shearSymbol, stationSymbol } from '../symbols.ts';
 
@@ -133,18 +136,6 @@ function zeroShear(context: CaseContext, segments: readonly Segment[]): readonly
   return places.length === 0 ? [] : [{ kind: 'zero-shear', places }];
 }
 
-function innerZeros(segment: Segment): readonly number[] {
-  const { local } = segment.shear;
-  if (local.length < 2) return [];
-  const margin = 1e-9 * (segment.to - segment.from);
-  const piece = { start: segment.from, end: segment.to, coefficients: local };
-  return zerosOf({ pieces: [piece] }).flatMap((zero) =>
-    zero.kind === 'at' && zero.x > segment.from + margin && zero.x < segment.to - margin
-      ? [zero.x]
-      : [],
-  );
-}
-
 function zeroStatement(context: CaseContext, segment: Segment, x: number): Statement {
   const { printing } = context;
   const line = functionLine(context, segment, segment.shear, 'shear');
@@ -153,44 +144,80 @@ function zeroStatement(context: CaseContext, segment: Segment, x: number): State
     ...line,
     chain: first === undefined ? [] : [first, { sign: '=', of: number(0) }],
   };
-  const [c0 = 0, c1 = 0, c2 = 0] = segment.shear.local;
-  const isLinear = Math.abs(c2) * (segment.to - segment.from) ** 2 <= 1e-12 * Math.abs(c0);
   const station = value(printing, 'length', x);
-  const left = name(stationSymbol);
-  if (!isLinear) return { lines: [set, { left, chain: [{ sign: '=', of: station }], boxed: true, recheck: 'none' }] };
-  const ratio = cancelUnits(
-    quotient(
-      figureIn(printing.figures, displayUnit(printing.system, 'force'), Math.abs(c0)),
-      figureIn(printing.figures, unitOfDegree(printing.system, 'force', 1), Math.abs(c1)),
-    ),
-  );
-  const worked = segment.from === 0 ? ratio : sum(tidy(printing, 'length', segment.from), ratio);
-  return { lines: [set, { left, chain: [{ sign: '=', of: worked }, { sign: '=', of: station }], boxed: true }] };
+  const reach = reachOfZero(context, segment, x);
+  const worked = segment.from === 0 ? reach : sum(tidy(printing, 'length', segment.from), reach);
+  const solved: StatementLine = {
+    left: name(stationSymbol),
+    chain: [
+      { sign: '=', of: worked },
+      { sign: '=', of: station },
+    ],
+    boxed: true,
+  };
+  return { lines: [set, solved] };
 }
 
+/**
+ * The distance from a segment's start to where its shear c₀ + c₁ t + c₂ t² is 0: −c₀ / c₁ on a straight
+ * line, √(−c₀ / c₂) on a parabola about the start, else the root of the quadratic that lies inside.
+ */
+function reachOfZero(context: CaseContext, segment: Segment, x: number): Expression {
+  const { system, figures } = context.printing;
+  const [c0 = 0, c1 = 0, c2 = 0] = segment.shear.local;
+  const length = segment.to - segment.from;
+  const size = Math.max(Math.abs(c0), Math.abs(c1) * length, Math.abs(c2) * length ** 2);
+  const isNothing = (c: number, degree: number): boolean => Math.abs(c) * length ** degree <= 1e-12 * size;
+  const figureOf = (c: number, degree: number): Figure =>
+    figureIn(figures, unitOfDegree(system, 'force', degree), c);
+  if (isNothing(c2, 2)) return cancelUnits(quotient(figureOf(Math.abs(c0), 0), figureOf(Math.abs(c1), 1)));
+  if (isNothing(c1, 1)) {
+    return call('sqrt', cancelUnits(quotient(figureOf(Math.abs(c0), 0), figureOf(Math.abs(c2), 2))));
+  }
+  // Signs are turned so that the square's coefficient stands positive under the line.
+  const [a, b, c] = c2 < 0 ? [-c2, -c1, -c0] : [c2, c1, c0];
+  const root = Math.sqrt(Math.max(0, b * b - 4 * a * c));
+  const isPlus = Math.abs((-b + root) / (2 * a) - (x - segment.from)) <= Math.abs((-b - root) / (2 * a) - (x - segment.from));
+  const under: Term = { sign: c < 0 ? 1 : -1, of: product(number(4), figureOf(a, 2), figureOf(Math.abs(c), 0)) };
+  const discriminant = sum(power(figureOf(Math.abs(b), 1), 2), under);
+  const over = sum(
+    { sign: b < 0 ? 1 : -1, of: figureOf(Math.abs(b), 1) },
+    { sign: isPlus ? 1 : -1, of: call('sqrt', discriminant) },
+  );
+  return quotient(over, product(number(2), figureOf(a, 2)));
+}
+
+/** Rows at every key station and wherever the shear passes through 0, with the area of one sign between each and the next. */
 function areas(context: CaseContext, segments: readonly Segment[]): InternalStep {
   const { printing, structure, result } = context;
   const stations = keyStations(structure, result);
-  const areaAt = (x: number): number | undefined =>
-    segments.find((segment) => segment.from === x)?.shearArea;
+  const stretches = shearAreas(segments);
+  const end = segments.at(-1)?.to ?? 0;
+  const sidesAt = (x: number): Pick<KeyStation, 'shear' | 'moment'> => {
+    const found = stations.find((station) => station.x === x);
+    if (found !== undefined) return found;
+    const moment = valueAt(result.moment, x, 'left');
+    return { shear: { left: 0, right: 0 }, moment: { left: moment, right: moment } };
+  };
+  const rowAt = (x: number, area: number | undefined): AreaRow => {
+    const { shear, moment } = sidesAt(x);
+    return {
+      place: placeAtStation(context, x),
+      shearLeft: value(printing, 'force', shear.left),
+      shearRight: value(printing, 'force', shear.right),
+      momentLeft: value(printing, 'moment', moment.left),
+      momentRight: value(printing, 'moment', moment.right),
+      ...(area === undefined ? {} : { area: value(printing, 'moment', area) }),
+    };
+  };
   return {
     kind: 'areas',
     hasCouples: segments.some((segment) => segment.momentJump !== 0),
-    rows: stations
-      .filter(({ x }) => x === segments.at(-1)?.to || areaAt(x) !== undefined)
-      .map((station) => {
-        const area = areaAt(station.x);
-        return {
-          place: placeAtStation(context, station.x),
-          shearLeft: value(printing, 'force', station.shear.left),
-          shearRight: value(printing, 'force', station.shear.right),
-          momentLeft: value(printing, 'moment', station.moment.left),
-          momentRight: value(printing, 'moment', station.moment.right),
-          ...(area === undefined ? {} : { area: value(printing, 'moment', area) }),
-        };
-      }),
+    rows: [...stretches.map(({ from, area }) => rowAt(from, area)), rowAt(end, undefined)],
   };
 }
+
+type AreaRow = Extract<InternalStep, { kind: 'areas' }>['rows'][number];
 
 /** The extremes in one stack, each with its place in the margin; those that are 0 are left out. */
 function extremes(context: CaseContext): Statement {

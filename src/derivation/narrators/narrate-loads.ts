@@ -32,7 +32,11 @@ export function narrateLoads(
   const conversions: readonly EquationStep[] =
     converted.length === 0 ? [] : [{ kind: 'conversion', statement: { lines: converted } }];
   const seen = new Set<string>();
-  const isNew = (key: string): boolean => !seen.has(key) && seen.add(key).has(key);
+  const isNew = (key: string): boolean => {
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  };
   const prepared = terms.flatMap((term): readonly EquationStep[] => {
     if (term.source.kind !== 'load') return [];
     const key = `${term.source.id} ${term.resultant === undefined ? '' : keyOfShape(term.resultant)}`;

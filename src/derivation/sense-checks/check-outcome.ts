@@ -1,8 +1,9 @@
 import type { CheckFact } from '../steps.ts';
 
-/** A check worked on the numbers of one case: the fact to print, and whether it holds. A false one stops the sheet. */
+/** A check worked on the numbers of one case. A false one stops the sheet. */
 export interface CheckOutcome {
-  readonly fact: CheckFact;
+  /** What the sheet prints of it; absent for a check that is worked without being printed. */
+  readonly fact?: CheckFact;
   readonly holds: boolean;
   /** How far from holding, for the diagnostic: `moments about C leave −8.36 kip·ft`. */
   readonly finding: string;

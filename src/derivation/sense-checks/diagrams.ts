@@ -1,10 +1,32 @@
-import { functionOf, name, sum, type Term } from '../../equation/index.ts';
+import { functionOf, sum, type Expression, type Term } from '../../equation/index.ts';
 import { segmentsOf, valueAt } from '../../statics/index.ts';
-import { pointAt, type CaseContext } from '../case-context.ts';
+import { loadsOfCase, pointAt, type CaseContext } from '../case-context.ts';
 import { momentFromRight } from '../moment-from-right.ts';
 import { tidy, value, valueText } from '../printing.ts';
+import { shearAreas } from '../shear-areas.ts';
 import { momentSymbol } from '../symbols.ts';
 import { agree, type CheckOutcome } from './check-outcome.ts';
+
+/** What the moment changes by from its value just right of the left end: areas of one sign and jumps, up to just left of a station. */
+function changesUpTo(context: CaseContext, x: number): readonly number[] {
+  const segments = segmentsOf(context.result);
+  const margin = 1e-9 * ((segments.at(-1)?.to ?? 0) - (segments[0]?.from ?? 0));
+  return shearAreas(segments).flatMap(({ to, area, segment }) => {
+    if (to > x + margin) return [];
+    const isPast = to === segment.to && to < x - margin && segment.momentJump !== 0;
+    return isPast ? [area, segment.momentJump] : [area];
+  });
+}
+
+function sumOfChanges({ printing }: CaseContext, changes: readonly number[]): Expression {
+  const terms = changes
+    .filter((change) => change !== 0)
+    .map((si): Term => ({ sign: si < 0 ? -1 : 1, of: value(printing, 'moment', Math.abs(si)) }));
+  return terms.length === 0 ? value(printing, 'moment', 0) : sum(...terms);
+}
+
+const totalOf = (changes: readonly number[]): number => changes.reduce((all, change) => all + change, 0);
+const scaleOf = (changes: readonly number[]): number => changes.reduce((all, change) => all + Math.abs(change), 0);
 
 /** The areas of the shear diagram, and the couples, carry the moment from its first value to its last. */
 export function areaCheck(context: CaseContext): readonly CheckOutcome[] {
@@ -12,26 +34,24 @@ export function areaCheck(context: CaseContext): readonly CheckOutcome[] {
   const segments = segmentsOf(result);
   const start = segments[0]?.moment.start ?? 0;
   const end = segments.at(-1)?.moment.end ?? 0;
-  const changes = segments.flatMap(({ shearArea, momentJump }, index) => [
-    shearArea,
-    ...(index < segments.length - 1 && momentJump !== 0 ? [momentJump] : []),
-  ]);
-  const total = changes.reduce((all, change) => all + change, start);
-  const scale = changes.reduce((all, change) => all + Math.abs(change), Math.abs(start));
-  const terms = [...(start === 0 ? [] : [start]), ...changes.filter((change) => change !== 0)].map(
-    (si): Term => ({ sign: si < 0 ? -1 : 1, of: value(printing, 'moment', Math.abs(si)) }),
-  );
-  if (terms.length === 0) return [];
+  const changes = [start, ...changesUpTo(context, segments.at(-1)?.to ?? 0)];
+  const [total, scale] = [totalOf(changes), scaleOf(changes)];
+  if (scale === 0) return [];
+  const hasCouples = segments.slice(0, -1).some(({ momentJump }) => momentJump !== 0);
   return [
     {
       fact: {
         kind: 'check',
         check: 'diagram-closes',
-        facts: { start: start === 0 ? '' : 'yes', end: valueText(printing, 'moment', end) },
+        facts: {
+          start: start === 0 ? '' : 'yes',
+          couples: hasCouples ? 'yes' : '',
+          end: valueText(printing, 'moment', end),
+        },
         statement: {
           lines: [
             {
-              left: sum(...terms),
+              left: sumOfChanges(context, changes),
               chain: [{ sign: '=', of: value(printing, 'moment', agree(total, 0, scale) ? 0 : end) }],
               recheck: 'closure',
             },
@@ -44,16 +64,16 @@ export function areaCheck(context: CaseContext): readonly CheckOutcome[] {
   ];
 }
 
-/** No hinge passes a moment. */
+/** No hinge passes a moment: the areas and couples up to it leave none. A couple at the hinge counts on the piece that carries it. */
 export function hingeChecks(context: CaseContext): readonly CheckOutcome[] {
   const { structure, result, printing } = context;
-  const { max, min } = result.extremes.moment;
-  const scale = Math.max(Math.abs(max.value), Math.abs(min.value));
+  const start = segmentsOf(result)[0]?.moment.start ?? 0;
   return structure.hinges.map(({ point, x }) => {
-    const left = valueAt(result.moment, x, 'left');
-    const right = valueAt(result.moment, x, 'right');
-    // A couple at the hinge stands on one side of it; the other side is free of moment.
-    const at = Math.min(Math.abs(left), Math.abs(right));
+    const onLeft = loadsOfCase(structure, context.mark).flatMap((load) =>
+      load.kind === 'couple' && load.x === x && load.side !== 'right' ? [-load.m] : [],
+    );
+    const changes = [start, ...changesUpTo(context, x), ...onLeft];
+    const total = totalOf(changes);
     return {
       fact: {
         kind: 'check',
@@ -61,18 +81,20 @@ export function hingeChecks(context: CaseContext): readonly CheckOutcome[] {
         facts: { point },
         statement: {
           lines: [
-            {
-              left: functionOf(momentSymbol, tidy(printing, 'length', x)),
-              chain: [{ sign: '=', of: value(printing, 'moment', 0) }],
-              recheck: 'none',
-            },
+            { left: functionOf(momentSymbol, tidy(printing, 'length', x)), chain: [{ sign: '=', of: sumOfChanges(context, changes) }], recheck: 'none' },
+            { chain: [{ sign: '=', of: value(printing, 'moment', 0) }], recheck: 'closure' },
           ],
         },
       },
-      holds: agree(at, 0, scale),
-      finding: `the hinge at ${point} would pass ${valueText(printing, 'moment', at)}`,
+      holds: agree(total, 0, Math.max(scaleOf(changes), momentScale(context))),
+      finding: `the hinge at ${point} would pass ${valueText(printing, 'moment', total)}`,
     };
   });
+}
+
+function momentScale({ result }: CaseContext): number {
+  const { max, min } = result.extremes.moment;
+  return Math.max(Math.abs(max.value), Math.abs(min.value));
 }
 
 /** The extreme moment found again from everything right of its station. */
@@ -85,6 +107,7 @@ export function cutFromRight(context: CaseContext): readonly CheckOutcome[] {
   const fromRight = valueAt(result.moment, extreme.x, 'right');
   const isLeft = Math.abs(fromLeft - extreme.value) < Math.abs(fromRight - extreme.value);
   const side = isLeft ? 'left' : 'right';
+  const jumps = !agree(fromLeft, fromRight, Math.abs(extreme.value));
   // At the right end nothing is left beyond the cut; the areas have said what the moment is there.
   if (extreme.x === structure.points.at(-1)?.x) return [];
   const { expression, total, scale } = momentFromRight(context, extreme.x, side);
@@ -93,7 +116,7 @@ export function cutFromRight(context: CaseContext): readonly CheckOutcome[] {
       fact: {
         kind: 'check',
         check: 'cut-from-right',
-        facts: { point: pointAt(structure, extreme.x) ?? '' },
+        facts: { point: pointAt(structure, extreme.x) ?? '', side: jumps ? side : '' },
         statement: {
           lines: [
             {

@@ -1,11 +1,12 @@
 import type { CaseContext } from '../case-context.ts';
 import type { CheckOutcome } from './check-outcome.ts';
-import { closureChecks } from './closure.ts';
+import { closureChecks, usedSumsClose } from './closure.ts';
 import { areaCheck, cutFromRight, hingeChecks } from './diagrams.ts';
+import { componentsAgree, curvesFromTheRight, extremesAreGreatest } from './result-agrees.ts';
 import { spanChecks } from './span-checks.ts';
 import { standardCaseChecks } from './standard-cases.ts';
 
-/** Every kind of check, in the order of the sheet. */
+/** Every kind of check, in the order of the sheet; the last four are worked without being printed. */
 const checks: readonly ((context: CaseContext) => readonly CheckOutcome[])[] = [
   closureChecks,
   spanChecks,
@@ -13,6 +14,10 @@ const checks: readonly ((context: CaseContext) => readonly CheckOutcome[])[] = [
   areaCheck,
   cutFromRight,
   hingeChecks,
+  usedSumsClose,
+  componentsAgree,
+  curvesFromTheRight,
+  extremesAreGreatest,
 ];
 
 /**
