@@ -5,6 +5,9 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     environment: 'node',
+    // The rooms keep no state of their own, so test files may share one loaded copy of them.
+    pool: 'threads',
+    isolate: false,
     testTimeout: 30_000,
     hookTimeout: 60_000,
   },
