@@ -29,8 +29,7 @@ export function membersBefore(
   before: Results | undefined,
   now: Results,
 ): ReadonlyMap<string, MemberResults> | undefined {
-  if (before === undefined || before.project.units !== now.project.units)
-    return undefined;
+  if (before?.project.units !== now.project.units) return undefined;
   return new Map(before.members.map((member) => [member.mark, member]));
 }
 

@@ -21,7 +21,8 @@ function readLines(world: World, path: string): LineIndex | undefined {
   const answer = world.read(path);
   if (!('bytes' in answer)) return undefined;
   try {
-    return indexLines(new TextDecoder('utf-8', { fatal: true }).decode(answer.bytes));
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(answer.bytes);
+    return text.includes('\0') ? undefined : indexLines(text);
   } catch {
     return undefined;
   }
