@@ -63,9 +63,9 @@ describe('layOut', () => {
     expect(textOf(first)).toContain(`Two ${second}`);
     expect(textOf(first)).toContain(`Of ${document.pages.length} sheets`);
     expect(textOf(document.pages[late! - 1]!)).toContain('Late news');
-    expect(linksOf(first).map(({ to, says }) => [to, says])).toEqual([
-      [{ anchor: 'two' }, `Sheet ${second}: Two`],
-      [{ anchor: 'late' }, `Sheet ${late}: Late news`],
+    expect(linksOf(first)).toMatchObject([
+      { to: { anchor: 'two' }, says: `Sheet ${second}: Two` },
+      { to: { anchor: 'late' }, says: `Sheet ${late}: Late news` },
     ]);
   });
 
@@ -82,9 +82,9 @@ describe('layOut', () => {
       ]),
     );
     expect(document.remarks).toEqual([]);
-    expect(document.sheets['end']).toBeGreaterThan(9);
+    expect(document.sheets.end).toBeGreaterThan(9);
     expect(textOf(document.pages[0]!)).toContain(
-      `sheet ${document.sheets['end']}, sheet 1,`,
+      `sheet ${document.sheets.end}, sheet 1,`,
     );
   });
 

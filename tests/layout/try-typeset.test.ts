@@ -10,7 +10,7 @@ describe('tryTypeset', () => {
   });
 
   test('gives nothing where the typesetter refuses the equation', () => {
-    const refused = (): never => {
+    const refused = (): number => {
       throw new TypesetFault('the character "中"');
     };
     expect(tryTypeset([written], refused)).toBeUndefined();

@@ -84,8 +84,7 @@ function joinRuns(runs: readonly ReadRun[]): string {
   let joined = '';
   for (const [index, run] of runs.entries()) {
     const before = runs[index - 1];
-    const touches =
-      before !== undefined && before.y === run.y && Math.abs(run.x - before.right) < 1;
+    const touches = before?.y === run.y && Math.abs(run.x - before.right) < 1;
     joined += touches ? run.text : ` ${run.text}`;
   }
   return joined.replace(/\s+/gu, ' ').trim();

@@ -39,7 +39,7 @@ describe('setFigure', () => {
     const of = elements.find(({ type }) => type === 'Figure')!;
     expect(of.alternate).toBe('A beam from A to B on two supports.');
     expect(elements.find(({ type }) => type === 'Caption')!.parent).toBe(of.parent);
-    expect(sheets['drawing']).toBe(1);
+    expect(sheets.drawing).toBe(1);
   });
 
   test('keeps the caption below the figure and on its page', () => {

@@ -83,11 +83,11 @@ describe('setGroup', () => {
   test('gives a section an element but no look', () => {
     const document = layOutBlocks(group('section', [paragraph('Text.')], 'here'));
     expect(treeOf(document)).toBe('Document\n  Part\n    Sect\n      P');
-    expect(document.sheets['here']).toBe(1);
+    expect(document.sheets.here).toBe(1);
     expect(frames(document.pages[0]!)).toEqual([]);
   });
 
   test('holds its anchor though nothing stands in it', () => {
-    expect(layOutBlocks(group('keep', [], 'empty')).sheets['empty']).toBe(1);
+    expect(layOutBlocks(group('keep', [], 'empty')).sheets.empty).toBe(1);
   });
 });

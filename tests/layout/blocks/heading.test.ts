@@ -44,7 +44,7 @@ describe('setHeading', () => {
       paragraph(words(30)),
       heading(2, 'Here', { anchor: 'here' }),
     );
-    expect(sheets['here']).toBe(1);
+    expect(sheets.here).toBe(1);
     const places: number[] = [];
     visitMarks(pages[0]!.drawing.marks, (mark, { y }) => {
       if (mark.kind === 'anchor' && mark.name === 'here') places.push(y + mark.y);
@@ -62,6 +62,6 @@ describe('setHeading', () => {
       heading(2, [], { anchor: 'empty' }),
       paragraph('Text.'),
     );
-    expect(sheets['empty']).toBe(1);
+    expect(sheets.empty).toBe(1);
   });
 });

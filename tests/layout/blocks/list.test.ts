@@ -2,9 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { list, paragraph, words } from '../../support/blocks.ts';
 import { layOutBlocks } from '../../support/layout-tools.ts';
 import { runsOf } from '../../support/read-pages.ts';
+import type { Block } from '../../../src/report/index.ts';
 import type { ReadRun } from '../../support/read-pages.ts';
 
-const runs = (...blocks: Parameters<typeof layOutBlocks>): readonly ReadRun[] =>
+const runs = (...blocks: readonly Block[]): readonly ReadRun[] =>
   runsOf(layOutBlocks(...blocks).pages[0]!).filter(
     ({ artifact }) => artifact === undefined,
   );

@@ -13,6 +13,8 @@ import { layOutBlocks } from '../../support/layout-tools.ts';
 import { runsOf, shapesOf, textOf, treeOf } from '../../support/read-pages.ts';
 import type { ReadRun } from '../../support/read-pages.ts';
 
+const has = (page: Page, words_: string): boolean =>
+  runsOf(page).some((run) => run.text.trim() === words_);
 const find = (page: Page, words_: string): ReadRun =>
   runsOf(page).find((run) => run.text.trim() === words_)!;
 
@@ -211,7 +213,7 @@ describe('setTable', () => {
         ),
       );
       const pageOf = (words_: string): number =>
-        document.pages.findIndex((of) => find(of, words_) !== undefined);
+        document.pages.findIndex((of) => has(of, words_));
       expect(pageOf('Caption')).toBe(pageOf('first'));
     }
   });
