@@ -38,9 +38,9 @@ export function readSections(
   const read = sections.value.map((stretch) => readStretch(stretch, context, reading));
   const known = read.filter((stretch) => stretch !== undefined);
   if (known.length < read.length || !context.axis.whole) return [];
-  return reportGaps(known, context.axis, reading)
-    ? []
-    : known.map(({ from, to, section: own }) => ({ from, to, section: own }));
+  const inOrder = known.sort((one, other) => one.from.x - other.from.x);
+  if (reportGaps(inOrder, context.axis, reading)) return [];
+  return inOrder.map(({ from, to, section: own }) => ({ from, to, section: own }));
 }
 
 function prismatic(
@@ -95,7 +95,7 @@ function readStretch(
   return undefined;
 }
 
-// Stretches must cover the beam once: properties that nobody gave are not invented.
+// Stretches, from left to right, must cover the beam once: properties that nobody gave are not invented.
 function reportGaps(
   stretches: readonly ReadSectionStretch[],
   axis: Axis,
@@ -103,8 +103,7 @@ function reportGaps(
 ): boolean {
   let found = false;
   let covered = axis.points[0]?.x ?? 0;
-  const inOrder = [...stretches].sort((one, other) => one.from.x - other.from.x);
-  for (const { from, to, fromSpan } of inOrder) {
+  for (const { from, to, fromSpan } of stretches) {
     const step = from.x - covered;
     if (Math.abs(step) > axis.tolerance) {
       found = true;
@@ -120,7 +119,7 @@ function reportGaps(
     }
     covered = Math.max(covered, to.x);
   }
-  const last = inOrder.at(-1);
+  const last = stretches.at(-1);
   if (last !== undefined && (axis.points.at(-1)?.x ?? 0) - covered > axis.tolerance) {
     found = true;
     reading.report({
