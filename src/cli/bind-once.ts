@@ -31,7 +31,7 @@ type Face = typeof face;
 /** Binds a project once, writes what it gives and tells how it went. Answers the exit code. */
 export async function bindOnce(call: Call, request: BindRequest): Promise<number> {
   const { world } = call;
-  const problem = outputProblem(world, request.paths);
+  const problem = outputProblem(world, request.folder, request.paths);
   if (problem !== undefined) return tellErrors(call, request, [problem]);
   const { streams, program } = call;
   const progress = startProgress(streams, request.isQuiet);
@@ -53,9 +53,9 @@ export async function bindOnce(call: Call, request: BindRequest): Promise<number
   const { pdf, json } = bound;
   if (pdf === undefined || json === undefined)
     return tellErrors(call, request, bound.diagnostics);
-  const failed = writeOutputs(world, request.paths, { pdf, json });
+  const { failed, isHalfWritten } = writeOutputs(world, request.paths, { pdf, json });
   if (failed.length > 0)
-    return tellErrors(call, request, [...bound.diagnostics, ...failed]);
+    return tellErrors(call, request, [...bound.diagnostics, ...failed], isHalfWritten);
   tellDiagnostics(call, request, bound.diagnostics);
   if (!request.isQuiet) tellOutcome(call, request, { face, bound, before, json });
   return hasErrors(bound.diagnostics) ? usersMistake : good;
@@ -87,10 +87,12 @@ function tellErrors(
   call: Call,
   request: BindRequest,
   diagnostics: readonly Diagnostic[],
+  isHalfWritten: boolean = false,
 ): number {
   tellDiagnostics(call, request, diagnostics);
   const [first] = diagnostics.filter(({ severity }) => severity === 'error');
-  const wrote = first?.code === 'write-failed' ? '' : ' Nothing was written.';
+  // The package is written first; where the figures fail after it, the message says which file it was.
+  const wrote = isHalfWritten ? '' : ' Nothing was written.';
   const more = first === undefined ? '' : ` sumzero explain ${first.code} tells more.`;
   call.streams.err(`${countDiagnostics(diagnostics)}.${wrote}${more}\n`);
   return usersMistake;

@@ -12,7 +12,7 @@ export function helpOnAll(
     ({ name, takes, summary }) => [`${name} ${takes}`, summary] as const,
   );
   return page([
-    `${program.name} ${program.version}: calculation packages that a stranger can check with a pencil`,
+    `${program.name} ${program.version}, structural calculations that a stranger can check with a pencil`,
     section('Write', ['sumzero COMMAND …'], paint),
     section('Commands', columns(rows), paint),
     section(
@@ -29,7 +29,9 @@ export function helpOnAll(
       ),
       paint,
     ),
-    'sumzero COMMAND --help tells more of one. Exit codes: 0 good, 1 something of yours to mend, 2 a fault of the program.',
+    wrapped(
+      'sumzero COMMAND --help tells more of one. Exit codes: 0 good, 1 something of yours to mend, 2 a fault of the program.',
+    ),
   ]);
 }
 
@@ -40,11 +42,11 @@ export function helpOn(
 ): string {
   return page([
     section('Write', [`sumzero ${name} ${takes}`], paint),
-    ...about,
+    ...about.map(wrapped),
     section('Options', columns(optionRows({ ...options, ...commonOptions })), paint),
     section(
       'Examples',
-      columns(examples.map(({ line, does }) => [line, does] as const)),
+      examples.flatMap(({ line, does }) => [line, `    ${does}`]),
       paint,
     ),
   ]);
@@ -65,6 +67,11 @@ function optionRows(
     const spelling = short === undefined ? `--${name}` : `-${short}, --${name}`;
     return [value === undefined ? spelling : `${spelling} ${value}`, about];
   });
+}
+
+/** A paragraph in lines of at most 80 columns, the width of a plain terminal. */
+function wrapped(paragraph: string): string {
+  return paragraph.replace(/(.{1,80})(?: |$)/gu, '$1\n').trimEnd();
 }
 
 /** Two columns, the second set in line. */

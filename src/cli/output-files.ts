@@ -8,9 +8,10 @@ export interface OutputPaths {
   readonly json: string;
 }
 
-/** Why a file cannot be written where it was asked for, found before anything is worked; undefined where it seems that it can. */
+/** Why a file of the package cannot be written where it was asked for, found before anything is worked; undefined where it seems that it can. */
 export function outputProblem(
   world: World,
+  folder: string,
   { pdf, json }: OutputPaths,
 ): Diagnostic | undefined {
   if (resolve(pdf) === resolve(json))
@@ -23,15 +24,24 @@ export function outputProblem(
       );
     if (world.list(path) !== undefined)
       return writeFailed(path, 'there is a folder of that name');
-    const folder = dirname(path);
-    if (world.list(folder) === undefined && folder !== '.')
+    const target = dirname(path);
+    // Where the project folder itself is missing, reading it says so better.
+    if (resolve(target) !== resolve(folder) && world.list(target) === undefined)
       return writeFailed(
         path,
-        `there is no folder ${folder}`,
-        `make the folder ${folder} first, or choose another place`,
+        `there is no folder ${target}`,
+        `make the folder ${target} first, or choose another place`,
       );
   }
   return undefined;
+}
+
+/** What came of writing. */
+export interface Written {
+  /** Empty where all went well. */
+  readonly failed: readonly Diagnostic[];
+  /** Whether the package was written and its figures were not. */
+  readonly isHalfWritten: boolean;
 }
 
 /** Writes both files, the package first: where a disk is full, nothing has been replaced yet. */
@@ -39,13 +49,20 @@ export function writeOutputs(
   world: World,
   { pdf, json }: OutputPaths,
   bytes: { readonly pdf: Uint8Array; readonly json: string },
-): readonly Diagnostic[] {
+): Written {
   const sheets = world.write(pdf, bytes.pdf);
-  if ('refused' in sheets) return [writeFailed(pdf, sheets.refused, elsewhere('-o'))];
+  if ('refused' in sheets)
+    return {
+      failed: [writeFailed(pdf, sheets.refused, elsewhere('-o'))],
+      isHalfWritten: false,
+    };
   const figures = world.write(json, new TextEncoder().encode(bytes.json));
   return 'refused' in figures
-    ? [writeFailed(json, figures.refused, elsewhere('--json'))]
-    : [];
+    ? {
+        failed: [writeFailed(json, figures.refused, elsewhere('--json'))],
+        isHalfWritten: true,
+      }
+    : { failed: [], isHalfWritten: false };
 }
 
 function elsewhere(option: string): string {

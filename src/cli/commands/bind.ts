@@ -10,7 +10,7 @@ import type { UsageFault } from '../usage-fault.ts';
 /** Binds the package: the PDF, and every figure of it as JSON. */
 export const bind: Command = {
   name: 'bind',
-  takes: 'FOLDER [--only MARK…]',
+  takes: 'FOLDER',
   summary: 'make the package: PDF and results.json',
   about: [
     'Works the members of a project and binds their sheets into package.pdf and every figure into results.json, both in the folder unless told otherwise. Then it tells the governing moment and reaction of each member, and what changed since the last run.',
@@ -28,7 +28,7 @@ export const bind: Command = {
     watch: { type: 'boolean', about: 'bind again on every save, until Ctrl-C' },
     'keep-going': {
       type: 'boolean',
-      about: 'bind the good members although others have errors',
+      about: 'bind the good members although others fail',
     },
     quiet: { type: 'boolean', about: 'say nothing but errors' },
     stations: {

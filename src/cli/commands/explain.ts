@@ -8,7 +8,7 @@ import { unknownWord, type UsageFault } from '../usage-fault.ts';
 export const explain: Command = {
   name: 'explain',
   takes: '[CODE]',
-  summary: 'tell what a code in brackets means and how to mend it',
+  summary: 'tell what a code means and how to mend it',
   about: [
     'Every error and remark ends in a code in brackets. This command tells at length what the code means, how to mend what it names, and shows it wrong and right. Without a code it lists all.',
   ],

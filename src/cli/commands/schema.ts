@@ -7,7 +7,7 @@ import { unknownWord, type UsageFault } from '../usage-fault.ts';
 export const schema: Command = {
   name: 'schema',
   takes: '[KIND]',
-  summary: 'write the JSON Schema of a kind of definition file, for an editor',
+  summary: 'write the JSON Schema of a kind of file, for an editor',
   about: [
     'The schema tells an editor the keys of a definition file, what each holds and what is left out at will. It is made from the same description that reads the files. Without a kind this command lists the kinds.',
   ],

@@ -15,7 +15,7 @@ import type { UsageFault } from '../usage-fault.ts';
 export const solve: Command = {
   name: 'solve',
   takes: 'FOLDER [MARK…]',
-  summary: 'show the worked steps of members, or every figure as JSON',
+  summary: 'show the worked steps, or every figure as JSON',
   about: [
     'Works the members of a project and shows their steps as text: free bodies in words, equations with their figures, checks, results. Name marks to see some members only. No file is written.',
     'With --json every figure is printed at full precision in the form of results.json, also where members or the project have errors.',
@@ -25,7 +25,7 @@ export const solve: Command = {
     stations: {
       type: 'string',
       value: 'N',
-      about: 'with --json: values at the ends of N equal stretches of each member',
+      about: 'with --json: figures at the ends of N equal stretches',
     },
   },
   examples: [
