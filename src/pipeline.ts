@@ -30,6 +30,7 @@
  */
 import {
   deriveMembers,
+  placeWords,
   workMembers,
   type BeamWork,
   type DerivedMember,
@@ -312,7 +313,7 @@ export function composePackage(
             from: member,
             point,
             to: mark,
-            at: at.point ?? at.given?.text ?? '',
+            at: placeWords(at),
           })),
       ),
       program: options.program,

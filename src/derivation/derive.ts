@@ -6,7 +6,7 @@ import { loadsOfCase, nameShares, type CaseContext, type MemberContext } from '.
 import type { BeamDerivation, Section, Summary } from './derivation.ts';
 import { mapStatements, statementsOf } from './map-statements.ts';
 import { narrateCautions } from './narrators/narrate-cautions.ts';
-import { narrateCombinations, type Entry } from './narrators/narrate-combinations.ts';
+import { narrateCombinations, type Entry, type JudgedGroup } from './narrators/narrate-combinations.ts';
 import { narrateEquations, narrateNoLoads } from './narrators/narrate-equations.ts';
 import { narrateGiven } from './narrators/narrate-given.ts';
 import { narrateInternal } from './narrators/narrate-internal.ts';
@@ -63,7 +63,7 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
     ...cases.flatMap((one) => caseSections(project, one)),
     ...closing(work, context),
   ].map((section) => enoughFigures(section));
-  return { derivation: bind(work, sections, summarise(context, judgedOf(work))) };
+  return { derivation: bind(work, sections, summarise(context, judgedGroups(work)[0]?.entries ?? [])) };
 }
 
 function memberContext(project: Project, { definition, structure: given }: BeamWork): MemberContext {
@@ -139,32 +139,38 @@ function judgedOf({ combinations, combined, solution }: BeamWork): readonly Entr
   });
 }
 
+/** Entries in groups that are never mixed: strength, service, or the cases where nothing is combined. */
+function judgedGroups(work: BeamWork): readonly JudgedGroup[] {
+  const judged = judgedOf(work);
+  if (work.combined.length === 0) return [{ for: 'cases', entries: judged }];
+  return (['strength', 'service'] as const)
+    .map((scope) => ({ for: scope, entries: judged.filter(({ combination }) => combination?.for === scope) }))
+    .filter(({ entries }) => entries.length > 0);
+}
+
 /** Items 8 and 10. */
 function closing(work: BeamWork, context: MemberContext): readonly Section[] {
-  const judged = judgedOf(work);
   const cases = work.solution.results;
+  const groups = judgedGroups(work);
   const isCombined = work.combined.length > 0;
-  const groups = isCombined
-    ? (['strength', 'service'] as const).map((scope) => ({
-        for: scope,
-        entries: judged.filter(({ combination }) => combination?.for === scope),
-      }))
-    : [{ for: 'cases' as const, entries: cases.length > 1 ? judged : [] }];
+  const table = narrateCombinations(context, cases, { for: 'cases', entries: cases.map((result) => ({ result })) });
   const steps: readonly Step[] = [
-    ...(isCombined && cases.length > 1
-      ? narrateCombinations(context, cases, [{ for: 'cases', entries: cases.map((result) => ({ result })) }]).filter(
-          ({ kind }) => kind === 'entries',
-        )
-      : []),
-    ...narrateCombinations(context, cases, groups),
-    ...(judged.length > 1
-      ? [{ kind: 'figure', shows: 'envelope', figure: envelopeFigure(context, judged.map(({ result }) => result)) } as const]
-      : []),
+    ...(isCombined && cases.length > 1 ? table.filter(({ kind }) => kind === 'entries') : []),
+    ...groups.flatMap((group): readonly Step[] => [
+      ...(isCombined || cases.length > 1 ? narrateCombinations(context, cases, group) : []),
+      ...envelope(context, group),
+    ]),
   ];
   return [
     ...(steps.length === 0 ? [] : [{ kind: 'combinations' as const, steps }]),
-    { kind: 'results', steps: [narrateResults(context, judged, work.handedOn)] },
+    { kind: 'results', steps: [narrateResults(context, groups, work.handedOn)] },
   ];
+}
+
+function envelope(context: MemberContext, { for: scope, entries }: JudgedGroup): readonly Step[] {
+  if (entries.length < 2) return [];
+  const figure = envelopeFigure(context, entries.map(({ result }) => result));
+  return [{ kind: 'figure', shows: 'envelope', for: scope, figure }];
 }
 
 function enoughFigures(section: Section): Section {

@@ -50,6 +50,7 @@ export type {
   SupportRow,
   UnknownRow,
 } from './steps.ts';
+export { placeWords } from './place-words.ts';
 export { runChecks } from './sense-checks/run-checks.ts';
 export type { CheckOutcome } from './sense-checks/check-outcome.ts';
 export { componentsOf } from './narrators/narrate-combinations.ts';

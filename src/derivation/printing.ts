@@ -94,6 +94,7 @@ export function dimension(printing: Printing, si: number): Figure {
   const shown = tidy(printing, 'length', si);
   if (printing.system !== 'us' || printing.lengths !== 'feet-inches') return shown;
   const { text, value: feet } = formatFeetInches(shown.quantity);
+  if (Number.isInteger(feet)) return shown;
   // A station that falls between two sixteenths keeps its decimals rather than move.
   if (Math.abs(feet - countOf(shown)) > 1e-6 * Math.max(1, Math.abs(feet))) return shown;
   return { ...shown, print: { kind: 'given', text, compound: true } };

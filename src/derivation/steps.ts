@@ -340,7 +340,11 @@ export interface ResultLine {
 /** Facts of the results box. */
 export type ResultStep = {
   readonly kind: 'results';
-  readonly lines: readonly ResultLine[];
+  /** Strength and service stand apart; none where nothing acts. */
+  readonly groups: readonly {
+    readonly for: 'cases' | 'strength' | 'service';
+    readonly lines: readonly ResultLine[];
+  }[];
   readonly handedOn: readonly { readonly point: string; readonly to: string; readonly anchor: string; readonly at: string }[];
 };
 
@@ -356,6 +360,8 @@ export type FigureStep = {
   readonly kind: 'figure';
   readonly shows: 'as-loaded' | 'free-body' | 'pieces' | 'diagrams' | 'envelope';
   readonly case?: string;
+  /** Of an envelope: the entries that it covers. */
+  readonly for?: 'cases' | 'strength' | 'service';
   readonly figure: FigureSpec;
 };
 

@@ -12,6 +12,7 @@ import {
 import type { Combination } from '../standards/index.ts';
 import { solveBeam, superpose, type Determinacy } from '../statics/index.ts';
 import type { BeamWork } from './derive.ts';
+import { placeWords } from './place-words.ts';
 import { printingOf, valueText, type Printing } from './printing.ts';
 import type { CautionStep, ResultStep } from './steps.ts';
 import { unsolvedDiagnostic } from './unsolved-words.ts';
@@ -58,7 +59,7 @@ function withPartsStayingBehind(one: MemberWork, works: readonly MemberWork[]): 
     other.kind === 'unworked'
       ? []
       : other.work.cautions.flatMap((caution) =>
-          caution.caution === 'left-behind' && caution.facts['member'] === mark
+          caution.caution === 'left-behind' && caution.facts.member === mark
             ? [
                 {
                   ...caution,
@@ -130,7 +131,7 @@ function handedOn(project: Project, { mark }: MemberDefinition): ResultStep['han
         point,
         to: other.mark,
         anchor: `member-${other.mark}`,
-        at: at.point ?? at.given?.text ?? '',
+        at: placeWords(at),
       })),
   );
 }

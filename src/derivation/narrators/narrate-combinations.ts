@@ -16,19 +16,23 @@ export interface Entry {
 type Scope = 'cases' | 'strength' | 'service';
 type Governed = 'moment-max' | 'moment-min' | 'shear';
 
-/** Item 8: every entry's values in a table, which governs, and that the others do not. */
+/** Entries that are judged together. */
+export interface JudgedGroup {
+  readonly for: Scope;
+  readonly entries: readonly Entry[];
+}
+
+/** Item 8 for one group: every entry's values in a table, which governs, and that the others do not. */
 export function narrateCombinations(
   context: MemberContext,
   cases: readonly BeamResult[],
-  groups: readonly { readonly for: Scope; readonly entries: readonly Entry[] }[],
+  group: JudgedGroup,
 ): readonly CombinationStep[] {
-  return groups.flatMap((group) => {
-    if (group.entries.length === 0) return [];
-    const governing = (['moment-max', 'moment-min', 'shear'] as const).flatMap((what) =>
-      governs(context, cases, group, what),
-    );
-    return [tableOf(context, group, governing), ...governing];
-  });
+  if (group.entries.length === 0) return [];
+  const governing = (['moment-max', 'moment-min', 'shear'] as const).flatMap((what) =>
+    governs(context, cases, group, what),
+  );
+  return [tableOf(context, group, governing), ...governing];
 }
 
 interface Component {
@@ -56,7 +60,7 @@ function componentValue(result: BeamResult, { point, kind }: Component): number 
 
 function tableOf(
   context: MemberContext,
-  group: { readonly for: Scope; readonly entries: readonly Entry[] },
+  group: JudgedGroup,
   governing: readonly CombinationStep[],
 ): CombinationStep {
   const { printing } = context;
@@ -111,7 +115,7 @@ function extremeOf(result: BeamResult, what: Governed): { readonly value: number
 function governs(
   context: MemberContext,
   cases: readonly BeamResult[],
-  group: { readonly for: Scope; readonly entries: readonly Entry[] },
+  group: JudgedGroup,
   what: Governed,
 ): readonly CombinationStep[] {
   const size = (entry: Entry): number => {

@@ -98,7 +98,7 @@ function eliminate(context: CaseContext, unknowns: readonly Unknown[], given: re
         symbol: symbolAt(context, unknowns, pivot),
         pivot: above.number,
         row: row.number,
-        times: multiplier(context, { from: row, by: above }, Math.abs(factor)),
+        ...multiplier(context, { from: row, by: above }, Math.abs(factor)),
         isAdded: factor < 0,
         statement: gathered(context, unknowns, cleared),
       });
@@ -147,17 +147,19 @@ function gathered(context: CaseContext, unknowns: readonly Unknown[], row: Row):
   };
 }
 
-/** What a row is multiplied by: a pure number between sums of one kind, a length or its inverse between moments and forces. */
+/** What a row is multiplied by: a pure number between sums of one kind, a length or its inverse between moments and forces; nothing where it is 1. */
 function multiplier(
   { printing }: CaseContext,
   rows: { readonly from: Row; readonly by: Row },
   factor: number,
-): Figure {
+): Pick<Elimination[number], 'times'> {
   const length = displayUnit(printing.system, 'length');
   const { from, by } = rows;
-  const unit: Unit =
-    from.isMoments === by.isMoments ? pureUnit : from.isMoments ? length : divideUnits(pureUnit, length);
-  return figure(quantity(factor / unit.inSi, unit), unit, { kind: 'figures', count: printing.figures });
+  const isOneKind = from.isMoments === by.isMoments;
+  if (isOneKind && Math.abs(factor - 1) < 1e-12) return {};
+  const unit: Unit = isOneKind ? pureUnit : from.isMoments ? length : divideUnits(pureUnit, length);
+  const times = figure(quantity(factor / unit.inSi, unit), unit, { kind: 'figures', count: printing.figures });
+  return { times };
 }
 
 /** The factor of an unknown in a row: a length before a force in a sum of moments, else a pure number. */

@@ -4,16 +4,20 @@ import type { MemberContext } from '../case-context.ts';
 import { value } from '../printing.ts';
 import type { ResultLine, ResultStep } from '../steps.ts';
 import { momentSymbol, shearSymbol } from '../symbols.ts';
-import { componentsOf, signedGreatest, type Entry } from './narrate-combinations.ts';
+import { componentsOf, signedGreatest, type Entry, type JudgedGroup } from './narrate-combinations.ts';
 import { placeAtStation } from './narrate-internal.ts';
 
 /** Item 10: the governing results of the member, and where its reactions go. */
 export function narrateResults(
   context: MemberContext,
-  entries: readonly Entry[],
+  judged: readonly JudgedGroup[],
   handedOn: ResultStep['handedOn'],
 ): ResultStep {
-  return { kind: 'results', lines: [...internal(context, entries), ...reactions(context, entries)], handedOn };
+  const groups = judged.map(({ for: scope, entries }) => ({
+    for: scope,
+    lines: [...internal(context, entries), ...reactions(context, entries)],
+  }));
+  return { kind: 'results', groups: groups.filter(({ lines }) => lines.length > 0), handedOn };
 }
 
 function boxed(context: MemberContext, symbol: Symbol, what: Display, si: number): Statement {
@@ -28,6 +32,8 @@ function internal(context: MemberContext, entries: readonly Entry[]): readonly R
   const lines: ResultLine[] = [];
   const add = (what: ResultLine['what'], symbol: Symbol, entry: Entry | undefined, extreme: { value: number; x: number } | undefined): void => {
     if (entry === undefined || extreme === undefined || extreme.value === 0) return;
+    // A greatest moment that hogs, or a least one that sags, is no result of its own.
+    if ((what === 'moment-max' && extreme.value < 0) || (what === 'moment-min' && extreme.value > 0)) return;
     lines.push({
       what,
       statement: boxed(context, symbol, what === 'shear' ? 'force' : 'moment', extreme.value),

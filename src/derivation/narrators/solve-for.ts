@@ -1,6 +1,7 @@
 import {
   cancelUnits,
   name,
+  product,
   quotient,
   sum,
   type Expression,
@@ -54,10 +55,23 @@ export function solveFor(solving: Solving): Statement {
     return { lines: [line(numerator, true), boxed] };
   }
   const total = others.reduce((all, entry) => all + turn * entry.worth, 0);
+  if (moved.length > mostOverALine) {
+    return {
+      lines: [
+        { left: product(left, under), chain: [{ sign: '=', of: numerator }] },
+        { chain: [{ sign: '=', of: solving.numerator(total) }] },
+        line(quotient(solving.numerator(total), under), true),
+        boxed,
+      ],
+    };
+  }
   const middle =
     moved.length > 1 ? [line(quotient(solving.numerator(total), under), false)] : [];
   return { lines: [line(quotient(numerator, under), true), ...middle, boxed] };
 }
+
+/** More terms than this do not go over a fraction's line, where they cannot be broken. */
+const mostOverALine = 4;
 
 /** A single figure, with a minus or without: nothing is left to work out. */
 function isBare(of: Expression): boolean {

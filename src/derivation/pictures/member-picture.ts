@@ -3,7 +3,7 @@ import type { BeamSupport } from '../../project/index.ts';
 import { termsOfSum, type Part, type Restraint } from '../../statics/index.ts';
 import type { MemberContext } from '../case-context.ts';
 import { degreesOf } from '../direction.ts';
-import { lengthText } from '../printing.ts';
+import { dimensionText } from '../printing.ts';
 import { reactionSymbol } from '../symbols.ts';
 import { symbolLabel, textLabel } from './labels.ts';
 
@@ -22,11 +22,11 @@ export function memberPicture(
   const { points } = structure;
   const between = points.slice(1).map((point, index) => {
     const from = points[index]?.x ?? 0;
-    return { from, to: point.x, label: textLabel(lengthText(printing, point.x - from)) };
+    return { from, to: point.x, label: textLabel(dimensionText(printing, point.x - from)) };
   });
   const start = points[0]?.x ?? 0;
   const end = points.at(-1)?.x ?? 0;
-  const overall = [{ from: start, to: end, label: textLabel(lengthText(printing, end - start)) }];
+  const overall = [{ from: start, to: end, label: textLabel(dimensionText(printing, end - start)) }];
   return {
     start,
     end,
