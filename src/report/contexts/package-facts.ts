@@ -77,8 +77,17 @@ export function basisFacts({ project, combinations, members }: ReportInput): obj
     service: combinations.combinations.filter((one) => one.for === 'service').map(combinationFacts),
     notes: combinations.notes.filter(({ kind }) => kind !== 'assumption').map(({ text }) => text),
     materials: materialsOf(project.members),
-    notation: notationOf(symbolsOf(members)),
+    notation: inTwoColumns(notationOf(symbolsOf(members))),
   };
+}
+
+/** A list to be read down one column and then down the next. */
+function inTwoColumns<T>(list: readonly T[]): readonly { readonly first: T; readonly second?: T }[] {
+  const rows = Math.ceil(list.length / 2);
+  return list.slice(0, rows).map((first, index) => {
+    const second = list[rows + index];
+    return second === undefined ? { first } : { first, second };
+  });
 }
 
 function symbolsOf(members: readonly MemberReport[]): readonly Symbol[] {
