@@ -1,7 +1,7 @@
 import type { CodeEntry } from '../code-entry.ts';
 
 /** Codes of faults that lie outside the definition files. */
-export type ProgramCode = 'write-failed' | 'template-fault';
+export type ProgramCode = 'write-failed' | 'template-fault' | 'set-otherwise';
 
 /** Their entries. */
 export const programCodes: Readonly<Record<ProgramCode, CodeEntry>> = {
@@ -13,5 +13,10 @@ export const programCodes: Readonly<Record<ProgramCode, CodeEntry>> = {
     meaning:
       'A template of the package cannot be read or filled, or gives markup that is not well formed.',
     mend: 'Correct the template that the message names; taking it out of report-templates/ brings the program’s own back.',
+  },
+  'set-otherwise': {
+    meaning:
+      'Something in the package could not be set on its sheet as it was asked for.',
+    mend: 'Look at the place that the message names; write it shorter or with other characters.',
   },
 };

@@ -11,8 +11,7 @@ export type RemarkCode =
   | 'assumption-unused'
   | 'reference-unused'
   | 'picture-unused'
-  | 'carried-with-factor'
-  | 'set-otherwise';
+  | 'carried-with-factor';
 
 /** Their entries. */
 export const remarkCodes: Readonly<Record<RemarkCode, CodeEntry>> = {
@@ -71,10 +70,5 @@ export const remarkCodes: Readonly<Record<RemarkCode, CodeEntry>> = {
     meaning:
       'A carried reaction comes from loads that carry a factor, and is carried on with it.',
     mend: 'See whether the factor holds for this member too.',
-  },
-  'set-otherwise': {
-    meaning:
-      'Something in the package could not be set on its sheet as it was asked for.',
-    mend: 'Look at the place that the message names; write it shorter or with other characters.',
   },
 };

@@ -2,14 +2,14 @@ import { parseDocument, type Document, type YAMLError } from 'yaml';
 import type { Span } from '../../diagnostics/index.ts';
 import type { Reading } from '../reading.ts';
 import { growTree } from './grow-tree.ts';
+import { tooDeepAt } from './nesting.ts';
 import { hashSlipHint } from './slips.ts';
 import { syntaxWords } from './syntax-words.ts';
 import type { Tree } from './tree.ts';
 
 /**
  * Parses a definition file into a tree; undefined where it cannot be parsed, all faults reported.
- * YAML 1.2 with the failsafe schema: scalars stay text. Anything the parser itself chokes on
- * (brackets nested by the thousand) is a fault of the file as well.
+ * YAML 1.2 with the failsafe schema: scalars stay text.
  */
 export function readYaml(reading: Reading): Tree | undefined {
   const document = parsed(reading);
@@ -32,24 +32,27 @@ export function readYaml(reading: Reading): Tree | undefined {
   return growTree(document, reading);
 }
 
+/** No definition nests as deep by far, and the parser is safe up to here. */
+const deepest = 200;
+
 function parsed(reading: Reading): Document.Parsed | undefined {
-  try {
-    return parseDocument(reading.text, {
+  const { file, text } = reading;
+  const deep = tooDeepAt(text, deepest);
+  if (deep === undefined)
+    return parseDocument(text, {
       schema: 'failsafe',
       uniqueKeys: false,
       prettyErrors: false,
       // At `silent` the parser would keep a second document to itself.
       logLevel: 'error',
     });
-  } catch {
-    reading.report({
-      code: 'yaml-too-deep',
-      message: 'the file nests deeper than it can be read',
-      span: { file: reading.file, start: 0, end: Math.min(1, reading.text.length) },
-      hints: ['write lists and maps at most a few levels deep'],
-    });
-    return undefined;
-  }
+  reading.report({
+    code: 'yaml-too-deep',
+    message: 'the file nests deeper than it can be read',
+    span: { file, start: deep, end: Math.min(deep + 1, text.length) },
+    hints: ['write lists and maps at most a few levels deep'],
+  });
+  return undefined;
 }
 
 function reportFault(fault: YAMLError, reading: Reading): void {
