@@ -1,4 +1,6 @@
 import { zlibSync } from 'fflate';
+import { joinBytes, openOutput } from './output.ts';
+import type { Output } from './output.ts';
 import type {
   PdfDictionary,
   PdfReference,
@@ -52,34 +54,38 @@ export async function openPdf(conformance: Conformance): Promise<OpenPdf> {
     compress: false,
     fontLayoutCache: false,
   };
-  const written: Uint8Array[] = [];
+  const output = openOutput();
   const document = new (class extends PDFDocument {
     // Everything is collected as it is printed; PDFKit's stream is never used.
     _write(data: string | Uint8Array): void {
-      const bytes = typeof data === 'string' ? latin1(`${data}\n`) : data;
-      written.push(bytes);
-      (this as unknown as PdfkitDocument)._offset += bytes.length;
+      (this as unknown as PdfkitDocument)._offset += output.add(data);
     }
   })(options as object) as unknown as PdfkitDocument;
   // Tags and metadata are the writer's own.
   document.endMarkings = () => undefined;
   document.endMetadata = () => undefined;
   document.endSubset = () => document._addColorOutputIntent();
-  deflateStreams(document);
-  return facade(conformance, document, written);
+  const reserve = document.ref.bind(document);
+  document.ref = (data) => deflatedAtEnd(reserve(data));
+  return facade(conformance, document, { reserve, output });
+}
+
+interface Insides {
+  readonly reserve: PdfkitDocument['ref'];
+  readonly output: Output;
 }
 
 function facade(
   conformance: Conformance,
   document: PdfkitDocument,
-  written: readonly Uint8Array[],
+  { reserve, output }: Insides,
 ): OpenPdf {
   const catalog = document._root.data;
   const pages = catalog.Pages as PdfReference;
   const names: PdfDictionary = {};
   (catalog.Names as PdfReference).data = names;
   const add = (data: PdfDictionary, bytes?: Uint8Array): PdfReference => {
-    const reference = document.ref(data);
+    const reference = reserve(data);
     reference.end(bytes);
     return reference;
   };
@@ -88,9 +94,12 @@ function facade(
     catalog,
     names,
     pages,
-    reserve: (data) => document.ref(data),
+    reserve,
     add,
-    addStream: add,
+    addStream: (data, bytes) =>
+      isPacked(data)
+        ? add(data, bytes)
+        : add({ ...data, Filter: 'FlateDecode' }, zlibSync(bytes)),
     addPage: (page) => {
       (pages.data.Kids as PdfReference[]).push(page);
       pages.data.Count = Number(pages.data.Count) + 1;
@@ -106,46 +115,29 @@ function facade(
       document.end();
       if (document._waiting !== 0)
         throw new Error(`${document._waiting} objects of the file were never written.`);
-      return join(written);
+      return output.bytes();
     },
   };
 }
 
+/** True of a stream that stays as it is: one with a filter of its own, or metadata, which anything must be able to read. */
+function isPacked({ Filter, Type }: PdfDictionary): boolean {
+  return Filter !== undefined || Type === 'Metadata';
+}
+
 /**
- * Deflates every stream as it ends, those too that PDFKit writes by itself (font files, colour
- * profile), with fflate: its bytes depend on no machine and no release of Node.
+ * Deflates a stream that PDFKit writes by itself (font files, colour profile) when it ends, with
+ * fflate as all others: its bytes depend on no machine and no release of Node.
  */
-function deflateStreams(document: PdfkitDocument): void {
-  const reserve = document.ref.bind(document);
-  document.ref = (data) => {
-    const reference = reserve(data);
-    const print = reference.finalize.bind(reference);
-    reference.finalize = () => {
-      const { data: entries, buffer } = reference;
-      const isOwn = entries.Filter !== undefined || entries.Type === 'Metadata';
-      if (buffer.length > 0 && !isOwn) {
-        reference.buffer = [zlibSync(join(buffer))];
-        entries.Filter = 'FlateDecode';
-      }
-      print();
-    };
-    return reference;
+function deflatedAtEnd(reference: PdfReference): PdfReference {
+  const print = reference.finalize.bind(reference);
+  reference.finalize = () => {
+    const { data, buffer } = reference;
+    if (buffer.length > 0 && !isPacked(data)) {
+      reference.buffer = [zlibSync(joinBytes(buffer))];
+      data.Filter = 'FlateDecode';
+    }
+    print();
   };
-}
-
-function latin1(text: string): Uint8Array {
-  const bytes = new Uint8Array(text.length);
-  for (let index = 0; index < text.length; index += 1)
-    bytes[index] = text.charCodeAt(index);
-  return bytes;
-}
-
-function join(parts: readonly Uint8Array[]): Uint8Array {
-  const joined = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    joined.set(part, at);
-    at += part.length;
-  }
-  return joined;
+  return reference;
 }

@@ -36,6 +36,8 @@ export function embedImages(
 
 function embedPicture(pdf: OpenPdf, picture: Picture): PdfReference {
   const { width, height, opacity, clearColour } = picture;
+  if (opacity !== undefined && pdf.conformance === 'PDF/A-1b')
+    throw new RangeError('A file of PDF/A-1 holds no picture that is partly clear.');
   const mask =
     opacity === undefined
       ? undefined

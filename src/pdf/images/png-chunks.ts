@@ -1,3 +1,5 @@
+import { joinBytes } from '../output.ts';
+
 /** What a PNG's header says (ISO/IEC 15948, 11.2.2). */
 export interface PngHeader {
   readonly width: number;
@@ -40,7 +42,7 @@ export function readChunks(
   if (header === undefined) return { problem: 'is a damaged PNG' };
   const [palette = new Uint8Array()] = found.get('PLTE') ?? [];
   const [clear = new Uint8Array()] = found.get('tRNS') ?? [];
-  return { header, palette, clear, data: joinParts(found.get('IDAT') ?? []) };
+  return { header, palette, clear, data: joinBytes(found.get('IDAT') ?? []) };
 }
 
 function splitChunks(bytes: Uint8Array): ReadonlyMap<string, readonly Uint8Array[]> {
@@ -73,14 +75,4 @@ function readHeader(content: Uint8Array | undefined): PngHeader | undefined {
   return isKnown && pixels > 0 && pixels <= mostPixels
     ? { width, height, bits, colourType, isInterlaced: interlacing === 1 }
     : undefined;
-}
-
-function joinParts(parts: readonly Uint8Array[]): Uint8Array {
-  const joined = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const part of parts) {
-    joined.set(part, at);
-    at += part.length;
-  }
-  return joined;
 }

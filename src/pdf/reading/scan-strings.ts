@@ -50,14 +50,25 @@ function readEscape(bytes: Uint8Array, at: number, content: number[]): number {
 export function scanHexString(bytes: Uint8Array, from: number): ScannedString {
   const end = bytes.indexOf(0x3e, from);
   if (end < 0) throw new RangeError('a string in hexadecimal has no end');
-  const digits = Array.from(bytes.subarray(from + 1, end), (byte) =>
-    String.fromCharCode(byte),
-  )
-    .join('')
-    .replace(/\s/gu, '');
-  if (/[^0-9A-Fa-f]/u.test(digits))
-    throw new RangeError('a string in hexadecimal has other letters');
-  const pairs = digits.match(/..?/gu) ?? [];
-  const content = Uint8Array.from(pairs, (pair) => parseInt(pair.padEnd(2, '0'), 16));
-  return { bytes: content, end: end + 1 };
+  const content = new Uint8Array((end - from) >> 1);
+  let digits = 0;
+  for (let at = from + 1; at < end; at += 1) {
+    const byte = bytes[at] ?? 0;
+    if (isSpace(byte)) continue;
+    // The first digit of a byte is its upper half; a digit that is missing at the end is 0.
+    content[digits >> 1] =
+      (content[digits >> 1] ?? 0) | (digitOf(byte) << (digits & 1 ? 0 : 4));
+    digits += 1;
+  }
+  return { bytes: content.subarray(0, (digits + 1) >> 1), end: end + 1 };
 }
+
+function digitOf(byte: number): number {
+  const digit = parseInt(String.fromCharCode(byte), 16);
+  if (Number.isNaN(digit))
+    throw new RangeError('a string in hexadecimal has other letters');
+  return digit;
+}
+
+const isSpace = (byte: number): boolean =>
+  byte === 32 || byte === 10 || byte === 13 || byte === 9 || byte === 12 || byte === 0;

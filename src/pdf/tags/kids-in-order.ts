@@ -25,11 +25,10 @@ function beginnings(
   const begins = new Map<TaggedElement, number>();
   // From the last to the first: children stand behind their parents.
   for (const element of [...elements].reverse()) {
-    const times = [
-      element.items[0]?.time,
-      ...element.children.map((child) => begins.get(child)),
-    ].filter((time) => time !== undefined);
-    if (times.length > 0) begins.set(element, Math.min(...times));
+    let begin = element.items[0]?.time ?? Infinity;
+    for (const child of element.children)
+      begin = Math.min(begin, begins.get(child) ?? Infinity);
+    if (begin < Infinity) begins.set(element, begin);
   }
   return begins;
 }
