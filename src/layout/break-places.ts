@@ -13,6 +13,8 @@ export function splitWord(word: string, look: TextStyle): readonly string[] {
 }
 
 const number = /^[^\p{L}\p{N}]*[\d.,]*\d[\d.,]*[^\p{L}\p{N}]*$/u;
+// Most words have no digit: asked first, since it is by far the cheaper question.
+const hasDigit = /\d/u;
 const unit = /^[\p{L}°%′″][\p{L}\d°%′″·/²³⁴⁻]{0,9}[.,;:)]*$/u;
 const longestPlainUnit = 4;
 
@@ -21,7 +23,7 @@ const longestPlainUnit = 4;
  * at. Any word of up to four letters behind a number counts: tying one too many does no harm.
  */
 export function joinsNumberAndUnit(before: string, after: string): boolean {
-  if (!number.test(before) || !unit.test(after)) return false;
+  if (!hasDigit.test(before) || !number.test(before) || !unit.test(after)) return false;
   const bare = after.replace(/[.,;:)]+$/u, '');
   return bare.length <= longestPlainUnit || /[·/²³⁴⁻°%]/u.test(bare);
 }

@@ -57,43 +57,35 @@ interface Measured {
 function bestSteps(bands: readonly Band[], height: number): readonly Step[] {
   const measured = measure(bands);
   const steps: Step[] = [{ cost: 0, from: 0 }];
-  for (let to = 1; to <= measured.length; to += 1) {
-    const next = measured[to];
-    const page = { height, isLast: next === undefined };
-    const step = bestStepTo(to, measured, steps, page);
-    steps.push({ from: step.from, cost: step.cost + (next?.breakBefore ?? 0) });
-  }
+  for (let to = 1; to <= measured.length; to += 1)
+    steps.push(bestStepTo(to, measured, steps, height));
   return steps;
 }
 
-type PageKind = Pick<PageFill, 'height' | 'isLast'>;
-
-/** The best last page of all that end before `to`. */
+/** The cheapest way to break the bands before a place, and to end a page there. */
 function bestStepTo(
   to: number,
   measured: readonly Measured[],
   steps: readonly Step[],
-  page: PageKind,
+  height: number,
 ): Step {
+  const next = measured[to];
+  const isLast = next === undefined;
   const foot = measured[to - 1]?.foot ?? 0;
-  let best: Step = { cost: Infinity, from: to - 1 };
+  let best = Infinity;
+  let start = to - 1;
   for (let from = to - 1; from >= 0; from -= 1) {
     const used = foot - (measured[from]?.start ?? 0);
     // Pages only grow when they begin earlier: the first too tall ends the search.
-    if (used > page.height + tolerance && best.cost < Infinity) break;
-    const cost = (steps[from]?.cost ?? 0) + pageCost({ ...page, used });
-    if (cost < best.cost) best = { cost, from };
+    if (used > height + tolerance && best < Infinity) break;
+    const cost = (steps[from]?.cost ?? 0) + pageCost(used, height, isLast);
+    if (cost < best) [best, start] = [cost, from];
   }
-  return best;
+  return { from: start, cost: best + (next?.breakBefore ?? 0) };
 }
 
-interface PageFill {
-  readonly used: number;
-  readonly height: number;
-  readonly isLast: boolean;
-}
-
-function pageCost({ used, height, isLast }: PageFill): number {
+/** What a page costs that is filled up to `used`; the last of a part may be as empty as it likes. */
+function pageCost(used: number, height: number, isLast: boolean): number {
   if (used > height + tolerance) return pagePrice + overfullCost * (used / height);
   if (isLast) return pagePrice;
   const empty = 1 - used / height;

@@ -43,7 +43,7 @@ export function setLine(range: LineRange, setting: Setting): Line {
   }
   const { end, lastSpace } = range;
   if (end?.hyphen !== undefined)
-    run.add(end.owner, setting.words.inLook(end.hyphen)('-'));
+    run.add(end.owner, softHyphen(setting.words.inLook(end.hyphen)('-')));
   const { width } = run;
   if (lastSpace?.look !== undefined) addSpace(run, lastSpace, lastSpace.width);
   return { width, above, below, parts: run.finish() };
@@ -57,6 +57,15 @@ export function setLine(range: LineRange, setting: Setting): Line {
     const { marks } = setting.words.inLook(look)(' ');
     add(owner, { width: advance, marks });
   }
+}
+
+/** A hyphen that the line alone needs: read as a soft one, so that copying joins the word again. */
+function softHyphen({ width, marks }: SetText): SetText {
+  const soft = marks.map((mark) => ({
+    ...mark,
+    glyphs: mark.glyphs.map((glyph) => ({ ...glyph, text: '\u00ad' })),
+  }));
+  return { width, marks: soft };
 }
 
 function addBox(run: Run, { owner, width, marks }: BoxItem): void {

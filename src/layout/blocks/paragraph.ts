@@ -1,4 +1,4 @@
-import type { Block } from '../../report/index.ts';
+import type { Block, Inline } from '../../report/index.ts';
 import type { Theme } from '../../theme/index.ts';
 import { changeFirst } from '../band.ts';
 import type { Frame } from '../band.ts';
@@ -75,10 +75,17 @@ export function setParagraph(
   const plain = textBands(lines, node, room);
   const bar: Frame = { kind: 'bar', x: column.x, width: indent };
   const bands = isBarred ? plain.map((band) => ({ ...band, frames: [bar] })) : plain;
-  const keeps = block.keepWithNext === true ? { keepsWithNext: true } : {};
+  const isKept = block.keepWithNext === true || endsInColon(block.content);
+  const keeps = isKept ? { keepsWithNext: true } : {};
   const baseline = bands[0]?.baseline ?? 0;
   const note = setNote(block.margin ?? [], baseline, column, setting);
   if (note === undefined) return { bands, nodes: [node], ...keeps };
   const noted = changeFirst(bands, (band) => withNote(band, note));
   return { bands: noted, nodes: [node, note.node], ...keeps };
+}
+
+/** A sentence that ends in a colon introduces what follows it, a table as well as an equation. */
+function endsInColon(content: readonly Inline[]): boolean {
+  const last = content.at(-1);
+  return last?.kind === 'text' && /:\s*$/u.test(last.text);
 }

@@ -12,7 +12,7 @@ export interface TableBands {
 
 // A table up to this share of a page is broken only where nothing else helps.
 const smallShare = 0.35;
-const withinSmallTable = 120;
+const withinSmallTable = 60;
 const withinTable = 12;
 
 /**

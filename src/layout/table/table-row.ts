@@ -113,6 +113,8 @@ interface LineRoom {
 /** How far a line is set in within its cell. */
 function offsetOf(line: Line, { measured, column, width }: LineRoom): number {
   const free = Math.max(0, width - line.width);
+  // A cell over several columns stands over their middle, or at their left where they begin so.
+  if (measured.count > 1) return measured.align === 'left' ? 0 : free / 2;
   switch (measured.align) {
     case 'left':
       return 0;
@@ -121,7 +123,7 @@ function offsetOf(line: Line, { measured, column, width }: LineRoom): number {
     case 'centre':
       return free / 2;
     case 'decimal':
-      if (measured.cell.isHead || measured.count > 1) return free;
+      if (measured.cell.isHead) return free;
       return measured.point === undefined
         ? free / 2
         : Math.max(0, (column?.point ?? 0) - measured.point);

@@ -150,4 +150,25 @@ describe('setParagraph', () => {
       expect(pageOf('Intro:')).toBe(pageOf('Follows.'));
     }
   });
+
+  test('stays with what follows where it ends in a colon', () => {
+    for (let before = 40; before < 50; before += 1) {
+      const { pages } = layOutBlocks(
+        ...Array.from({ length: before }, () => paragraph('Line.', { style: 'field' })),
+        paragraph('As follows:'),
+        paragraph('Follows.'),
+      );
+      const pageOf = (of: string): number =>
+        pages.findIndex((page) => runsOf(page).some((run) => run.text === of));
+      expect(pageOf('As follows:')).toBe(pageOf('Follows.'));
+    }
+  });
+
+  test('reads a hyphen at the end of a line as a soft one', () => {
+    const long = 'responsibilities interconnections characterisation ';
+    const [page] = layOutBlocks(paragraph(long.repeat(9))).pages;
+    const ends = linesOf(page!).map((line) => line.at(-1)!.text.trimEnd().at(-1));
+    expect(ends).toContain('\u00ad');
+    expect(ends).not.toContain('-');
+  });
 });
