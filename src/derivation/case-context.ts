@@ -40,9 +40,15 @@ export function pointAt(structure: BeamStructure, x: number): string | undefined
 }
 
 /** The forces through the hinges as unknowns, x and y of each from left to right. */
-export function hingeUnknowns(structure: BeamStructure): readonly Extract<Unknown, { kind: 'hinge' }>[] {
+export function hingeUnknowns(
+  structure: BeamStructure,
+): readonly Extract<Unknown, { kind: 'hinge' }>[] {
   return structure.hinges.flatMap(({ point }) =>
-    (['x', 'y'] as const).map((component) => ({ kind: 'hinge' as const, point, component })),
+    (['x', 'y'] as const).map((component) => ({
+      kind: 'hinge' as const,
+      point,
+      component,
+    })),
   );
 }
 

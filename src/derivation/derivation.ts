@@ -19,9 +19,22 @@ export interface Section {
 /** What the index and the terminal say of a member in one line. */
 export interface Summary {
   /** Greatest moment by size and its entry, in the project's unit; signed. */
-  readonly moment: { readonly text: string; readonly si: number; readonly entry: string };
-  readonly shear: { readonly text: string; readonly si: number; readonly entry: string };
-  readonly reaction: { readonly text: string; readonly si: number; readonly entry: string; readonly point: string };
+  readonly moment: {
+    readonly text: string;
+    readonly si: number;
+    readonly entry: string;
+  };
+  readonly shear: {
+    readonly text: string;
+    readonly si: number;
+    readonly entry: string;
+  };
+  readonly reaction: {
+    readonly text: string;
+    readonly si: number;
+    readonly entry: string;
+    readonly point: string;
+  };
 }
 
 /** The worked steps of a beam as facts: what is printed, in order, with no sentence in it. */
@@ -29,7 +42,11 @@ export interface BeamDerivation {
   readonly kind: 'beam';
   readonly mark: string;
   readonly title?: string;
-  readonly where?: { readonly level?: string; readonly grid?: string; readonly drawing?: string };
+  readonly where?: {
+    readonly level?: string;
+    readonly grid?: string;
+    readonly drawing?: string;
+  };
   readonly typical?: { readonly count: number; readonly note?: string };
   readonly sections: readonly Section[];
   /** Every symbol that the sheet uses, for the notation list. */

@@ -7,7 +7,11 @@ import type { MemberWork } from './work-members.ts';
 
 /** A member at the end of its working: narrated, or the diagnostic that keeps its results back. */
 export type DerivedMember =
-  | { readonly kind: 'derived'; readonly work: BeamWork; readonly derivation: BeamDerivation }
+  | {
+      readonly kind: 'derived';
+      readonly work: BeamWork;
+      readonly derivation: BeamDerivation;
+    }
   | {
       readonly kind: 'failed';
       readonly mark: string;
@@ -35,7 +39,8 @@ export function deriveMembers(
       };
     }
     const outcome = deriveBeam(project, one.work);
-    if ('derivation' in outcome) return { kind: 'derived', work: one.work, derivation: outcome.derivation };
+    if ('derivation' in outcome)
+      return { kind: 'derived', work: one.work, derivation: outcome.derivation };
     const { definition, solution } = one.work;
     return {
       kind: 'failed',

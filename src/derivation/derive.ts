@@ -1,19 +1,42 @@
 import { collectSymbols, type Statement, type Symbol } from '../equation/index.ts';
-import type { BeamDefinition, CarriedReaction, LoadCase, Project } from '../project/index.ts';
+import type {
+  BeamDefinition,
+  CarriedReaction,
+  LoadCase,
+  Project,
+} from '../project/index.ts';
 import type { Combination } from '../standards/index.ts';
-import { tidyStructure, type BeamResult, type BeamSolution, type BeamStructure } from '../statics/index.ts';
-import { loadsOfCase, nameShares, type CaseContext, type MemberContext } from './case-context.ts';
+import {
+  tidyStructure,
+  type BeamResult,
+  type BeamSolution,
+  type BeamStructure,
+} from '../statics/index.ts';
+import {
+  loadsOfCase,
+  nameShares,
+  type CaseContext,
+  type MemberContext,
+} from './case-context.ts';
 import type { BeamDerivation, Section, Summary } from './derivation.ts';
 import { mapStatements, statementsOf } from './map-statements.ts';
 import { narrateCautions } from './narrators/narrate-cautions.ts';
-import { narrateCombinations, type Entry, type JudgedGroup } from './narrators/narrate-combinations.ts';
+import {
+  narrateCombinations,
+  type Entry,
+  type JudgedGroup,
+} from './narrators/narrate-combinations.ts';
 import { narrateEquations, narrateNoLoads } from './narrators/narrate-equations.ts';
 import { narrateGiven } from './narrators/narrate-given.ts';
 import { narrateInternal } from './narrators/narrate-internal.ts';
 import { narrateResults } from './narrators/narrate-results.ts';
 import { narrateDeterminacy, narrateSupports } from './narrators/narrate-statics.ts';
 import { diagramsFigure, envelopeFigure } from './pictures/diagram-figures.ts';
-import { asLoadedFigure, freeBodyFigure, piecesFigure } from './pictures/member-figures.ts';
+import {
+  asLoadedFigure,
+  freeBodyFigure,
+  piecesFigure,
+} from './pictures/member-figures.ts';
 import { printingOf } from './printing.ts';
 import { runChecks } from './sense-checks/run-checks.ts';
 import { reworkable } from './rework.ts';
@@ -39,7 +62,9 @@ export interface BeamWork {
 /** The derivation, or the check that stopped it. */
 export type DeriveOutcome =
   | { readonly derivation: BeamDerivation }
-  | { readonly failed: { readonly case: string; readonly findings: readonly string[] } };
+  | {
+      readonly failed: { readonly case: string; readonly findings: readonly string[] };
+    };
 
 /**
  * Narrates a solved beam: facts in the order of the sheet. Every check is worked on the numbers;
@@ -53,9 +78,13 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
     result,
     shareOf: nameShares(context.structure, []),
   }));
-  const worked = cases.filter(({ mark }) => loadsOfCase(context.structure, mark).length > 0);
+  const worked = cases.filter(
+    ({ mark }) => loadsOfCase(context.structure, mark).length > 0,
+  );
   for (const one of worked) {
-    const findings = runChecks(one).flatMap(({ holds, finding }) => (holds ? [] : [finding]));
+    const findings = runChecks(one).flatMap(({ holds, finding }) =>
+      holds ? [] : [finding],
+    );
     if (findings.length > 0) return { failed: { case: one.mark, findings } };
   }
   const sections = [
@@ -63,10 +92,19 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
     ...cases.flatMap((one) => caseSections(project, one)),
     ...closing(work, context),
   ].map((section) => enoughFigures(section));
-  return { derivation: bind(work, sections, summarise(context, judgedGroups(work)[0]?.entries ?? [])) };
+  return {
+    derivation: bind(
+      work,
+      sections,
+      summarise(context, judgedGroups(work)[0]?.entries ?? []),
+    ),
+  };
 }
 
-function memberContext(project: Project, { definition, structure: given }: BeamWork): MemberContext {
+function memberContext(
+  project: Project,
+  { definition, structure: given }: BeamWork,
+): MemberContext {
   // The solver works on the same, so that stations and directions can be compared as they are.
   const structure = tidyStructure(given);
   return {
@@ -80,9 +118,16 @@ function memberContext(project: Project, { definition, structure: given }: BeamW
 }
 
 /** Items 1 to 3. */
-function opening(project: Project, work: BeamWork, context: MemberContext): readonly Section[] {
+function opening(
+  project: Project,
+  work: BeamWork,
+  context: MemberContext,
+): readonly Section[] {
   const results = judgedOf(work).map(({ result }) => result);
-  const cautions = [...narrateCautions(context, work.solution.determinacy, results), ...work.cautions];
+  const cautions = [
+    ...narrateCautions(context, work.solution.determinacy, results),
+    ...work.cautions,
+  ];
   return [
     {
       kind: 'given',
@@ -94,7 +139,10 @@ function opening(project: Project, work: BeamWork, context: MemberContext): read
     },
     {
       kind: 'supports',
-      steps: [...narrateSupports(context), { kind: 'figure', shows: 'free-body', figure: freeBodyFigure(context) }],
+      steps: [
+        ...narrateSupports(context),
+        { kind: 'figure', shows: 'free-body', figure: freeBodyFigure(context) },
+      ],
     },
     {
       kind: 'determinacy',
@@ -102,7 +150,13 @@ function opening(project: Project, work: BeamWork, context: MemberContext): read
         ...narrateDeterminacy(context, work.solution.determinacy),
         ...(work.structure.hinges.length === 0
           ? []
-          : [{ kind: 'figure', shows: 'pieces', figure: piecesFigure(context) } as const]),
+          : [
+              {
+                kind: 'figure',
+                shows: 'pieces',
+                figure: piecesFigure(context),
+              } as const,
+            ]),
       ],
     },
   ];
@@ -110,21 +164,35 @@ function opening(project: Project, work: BeamWork, context: MemberContext): read
 
 /** Items 4 to 6 of one case. */
 function caseSections(project: Project, context: CaseContext): readonly Section[] {
-  const of: LoadCase | undefined = project.loads.cases.find(({ mark }) => mark === context.mark);
-  const head = { mark: context.mark, ...(of?.title === undefined ? {} : { title: of.title }) };
+  const of: LoadCase | undefined = project.loads.cases.find(
+    ({ mark }) => mark === context.mark,
+  );
+  const head = {
+    mark: context.mark,
+    ...(of?.title === undefined ? {} : { title: of.title }),
+  };
   if (loadsOfCase(context.structure, context.mark).length === 0) {
     return [{ kind: 'equations', case: head, steps: [narrateNoLoads(context)] }];
   }
   const checks = runChecks(context).flatMap(({ fact }) => fact ?? []);
   return [
     { kind: 'equations', case: head, steps: narrateEquations(context) },
-    { kind: 'reasonable', case: head, steps: [...checks, { kind: 'agreement', count: checks.length }] },
+    {
+      kind: 'reasonable',
+      case: head,
+      steps: [...checks, { kind: 'agreement', count: checks.length }],
+    },
     {
       kind: 'internal-forces',
       case: head,
       steps: [
         ...narrateInternal(context),
-        { kind: 'figure', shows: 'diagrams', case: context.mark, figure: diagramsFigure(context, context.result) },
+        {
+          kind: 'figure',
+          shows: 'diagrams',
+          case: context.mark,
+          figure: diagramsFigure(context, context.result),
+        },
       ],
     },
   ];
@@ -144,7 +212,10 @@ function judgedGroups(work: BeamWork): readonly JudgedGroup[] {
   const judged = judgedOf(work);
   if (work.combined.length === 0) return [{ for: 'cases', entries: judged }];
   return (['strength', 'service'] as const)
-    .map((scope) => ({ for: scope, entries: judged.filter(({ combination }) => combination?.for === scope) }))
+    .map((scope) => ({
+      for: scope,
+      entries: judged.filter(({ combination }) => combination?.for === scope),
+    }))
     .filter(({ entries }) => entries.length > 0);
 }
 
@@ -153,11 +224,18 @@ function closing(work: BeamWork, context: MemberContext): readonly Section[] {
   const cases = work.solution.results;
   const groups = judgedGroups(work);
   const isCombined = work.combined.length > 0;
-  const table = narrateCombinations(context, cases, { for: 'cases', entries: cases.map((result) => ({ result })) });
+  const table = narrateCombinations(context, cases, {
+    for: 'cases',
+    entries: cases.map((result) => ({ result })),
+  });
   const steps: readonly Step[] = [
-    ...(isCombined && cases.length > 1 ? table.filter(({ kind }) => kind === 'entries') : []),
+    ...(isCombined && cases.length > 1
+      ? table.filter(({ kind }) => kind === 'entries')
+      : []),
     ...groups.flatMap((group): readonly Step[] => [
-      ...(isCombined || cases.length > 1 ? narrateCombinations(context, cases, group) : []),
+      ...(isCombined || cases.length > 1
+        ? narrateCombinations(context, cases, group)
+        : []),
       ...envelope(context, group),
     ]),
   ];
@@ -167,9 +245,15 @@ function closing(work: BeamWork, context: MemberContext): readonly Section[] {
   ];
 }
 
-function envelope(context: MemberContext, { for: scope, entries }: JudgedGroup): readonly Step[] {
+function envelope(
+  context: MemberContext,
+  { for: scope, entries }: JudgedGroup,
+): readonly Step[] {
   if (entries.length < 2) return [];
-  const figure = envelopeFigure(context, entries.map(({ result }) => result));
+  const figure = envelopeFigure(
+    context,
+    entries.map(({ result }) => result),
+  );
   return [{ kind: 'figure', shows: 'envelope', for: scope, figure }];
 }
 
@@ -194,7 +278,13 @@ function bind(
     ...(definition.typical === undefined ? {} : { typical: definition.typical }),
     sections,
     symbols: symbolsIn(statements),
-    uses: [...new Set([...definition.uses, ...definition.loads.flatMap(({ uses }) => uses), ...definition.carried.flatMap(({ uses }) => uses)])],
+    uses: [
+      ...new Set([
+        ...definition.uses,
+        ...definition.loads.flatMap(({ uses }) => uses),
+        ...definition.carried.flatMap(({ uses }) => uses),
+      ]),
+    ],
     summary,
   };
 }

@@ -24,3 +24,24 @@ export function acuteAngle(
 ): Figure {
   return asDirection(printing, [Math.abs(dx), Math.abs(dy)]);
 }
+
+const named: Readonly<Record<number, string>> = {
+  0: 'right',
+  90: 'up',
+  180: 'left',
+  270: 'down',
+};
+
+/** The word for a direction along an axis, in degrees from +x; undefined for a slanted one. */
+export function wordOf(degrees: number): string | undefined {
+  return named[degrees];
+}
+
+/** A direction in words: down, up, right, left, or where it points. */
+export function wordsOfDirection(direction: readonly [number, number]): string {
+  const degrees = degreesOf(direction);
+  return (
+    wordOf(degrees) ??
+    `toward ${Number(degrees.toFixed(2))}° (from +x, counterclockwise)`
+  );
+}

@@ -7,7 +7,13 @@ import {
   type Figure,
 } from '../equation/index.ts';
 import { displayUnit } from '../units/index.ts';
-import { termsOfSum, type Part, type Sum, type SumTerm, type Unknown } from '../statics/index.ts';
+import {
+  termsOfSum,
+  type Part,
+  type Sum,
+  type SumTerm,
+  type Unknown,
+} from '../statics/index.ts';
 import {
   knownValue,
   loadOf,
@@ -60,7 +66,8 @@ export function entriesOfTerms(
 
 /** −1 where the project counts the other sense positive. */
 export function conventionSign({ conventions }: CaseContext, sum: Sum): 1 | -1 {
-  if (sum.kind === 'moments') return conventions.moments.value === 'counterclockwise' ? 1 : -1;
+  if (sum.kind === 'moments')
+    return conventions.moments.value === 'counterclockwise' ? 1 : -1;
   if (sum.along === 'x') return conventions.horizontal.value === 'right' ? 1 : -1;
   return conventions.vertical.value === 'up' ? 1 : -1;
 }
@@ -96,15 +103,29 @@ function entriesOfTerm(setting: Setting, term: SumTerm): readonly Entry[] {
   if (sum.kind === 'forces') {
     const part = sum.along === 'x' ? components.x : components.y;
     const along = sum.along === 'x' ? dx : dy;
-    return part === undefined ? [] : [entryOf(part, turned * Math.sign(along), undefined)];
+    return part === undefined
+      ? []
+      : [entryOf(part, turned * Math.sign(along), undefined)];
   }
   const arm = armOf(setting, term.x, actor.place, sum.about);
   const list: Entry[] = [];
   if (components.y !== undefined) {
-    list.push(entryOf(components.y, turned * Math.sign(term.x - sum.about) * Math.sign(dy), arm));
+    list.push(
+      entryOf(
+        components.y,
+        turned * Math.sign(term.x - sum.about) * Math.sign(dy),
+        arm,
+      ),
+    );
   }
   if (components.x !== undefined) {
-    list.push(entryOf(components.x, turned * Math.sign(dx), armOf(setting, sum.about, '', sum.about)));
+    list.push(
+      entryOf(
+        components.x,
+        turned * Math.sign(dx),
+        armOf(setting, sum.about, '', sum.about),
+      ),
+    );
   }
   return list;
 }
@@ -118,9 +139,18 @@ interface Arm {
 function armOf({ context }: Setting, x: number, place: string, about: number): Arm {
   const si = Math.abs(x - about);
   const unit = displayUnit(context.printing.system, 'length');
-  if (si === 0) return { symbol: exactly(0, displayUnit(context.printing.system, 'pure')), figure: exactly(0, unit), si };
+  if (si === 0)
+    return {
+      symbol: exactly(0, displayUnit(context.printing.system, 'pure')),
+      figure: exactly(0, unit),
+      si,
+    };
   const from = pointAt(context.structure, about) ?? '0';
-  return { symbol: name(distanceSymbol(place, from)), figure: tidy(context.printing, 'length', si), si };
+  return {
+    symbol: name(distanceSymbol(place, from)),
+    figure: tidy(context.printing, 'length', si),
+    si,
+  };
 }
 
 /** One component of an actor that lies along an axis, positive along the axis or the actor itself. */
@@ -154,7 +184,9 @@ function wholeOf(actor: Actor): Component {
     symbol: actor.symbol,
     numeric: actor.figure ?? actor.symbol,
     size: actor.size ?? 1,
-    ...(actor.size === undefined && actor.unknown !== undefined ? { unknown: actor.unknown } : {}),
+    ...(actor.size === undefined && actor.unknown !== undefined
+      ? { unknown: actor.unknown }
+      : {}),
   };
 }
 
@@ -175,14 +207,25 @@ function slanted(of: {
   if (term.source.kind === 'load') {
     const size = Math.abs((actor.size ?? 0) * cosine);
     const share =
-      term.resultant === undefined ? '' : context.shareOf(term.source.id, term.resultant);
-    const symbol = name(componentSymbol(context.symbols.load(term.source.id, share), axis));
+      term.resultant === undefined
+        ? ''
+        : context.shareOf(term.source.id, term.resultant);
+    const symbol = name(
+      componentSymbol(context.symbols.load(term.source.id, share), axis),
+    );
     return { symbol, numeric: value(printing, 'force', size), size };
   }
-  const factor = call(axis === 'x' ? 'cos' : 'sin', acuteAngle(printing, actor.direction));
+  const factor = call(
+    axis === 'x' ? 'cos' : 'sin',
+    acuteAngle(printing, actor.direction),
+  );
   const symbol = product(actor.symbol, factor);
   if (actor.size !== undefined && actor.figure !== undefined) {
-    return { symbol, numeric: product(actor.figure, factor), size: actor.size * Math.abs(cosine) };
+    return {
+      symbol,
+      numeric: product(actor.figure, factor),
+      size: actor.size * Math.abs(cosine),
+    };
   }
   return {
     symbol,
@@ -193,7 +236,11 @@ function slanted(of: {
   };
 }
 
-function entryOf(component: Component | Actor, sense: number, arm: Arm | undefined): Entry {
+function entryOf(
+  component: Component | Actor,
+  sense: number,
+  arm: Arm | undefined,
+): Entry {
   const of: Component = 'numeric' in component ? component : wholeOf(component);
   const sign = sense < 0 ? -1 : 1;
   const reach = arm === undefined ? 1 : arm.si;
@@ -214,7 +261,8 @@ function actorOf(setting: Setting, term: SumTerm): Actor {
   const { source } = term;
   if (source.kind === 'load') {
     const load = loadOf(context.structure, source.id);
-    const share = term.resultant === undefined ? '' : context.shareOf(source.id, term.resultant);
+    const share =
+      term.resultant === undefined ? '' : context.shareOf(source.id, term.resultant);
     const direction = directionOfLoad(context, term);
     return {
       symbol: name(context.symbols.load(source.id, share)),
@@ -235,26 +283,34 @@ function actorOf(setting: Setting, term: SumTerm): Actor {
     symbol: name(context.symbols.unknown(unknown)),
     ...(found === undefined
       ? { unknown }
-      : { figure: value(context.printing, isCouple ? 'moment' : 'force', found), size: found }),
+      : {
+          figure: value(context.printing, isCouple ? 'moment' : 'force', found),
+          size: found,
+        }),
     direction,
     place: source.point,
   };
 }
 
-function directionOfUnknown({ structure }: CaseContext, { source }: SumTerm): readonly [number, number] {
+function directionOfUnknown(
+  { structure }: CaseContext,
+  { source }: SumTerm,
+): readonly [number, number] {
   if (source.kind === 'hinge') {
     // The unknown is what the left piece does to the right one; on the left piece it turns round.
     const sense = source.side === 'left' ? -1 : 1;
     return source.component === 'x' ? [sense, 0] : [0, sense];
   }
   if (source.kind !== 'reaction') throw new RangeError('not an unknown');
-  const restraint = structure.supports.find(({ point }) => point === source.point)?.restraints[
-    source.index
-  ];
+  const restraint = structure.supports.find(({ point }) => point === source.point)
+    ?.restraints[source.index];
   return restraint?.kind === 'force' ? restraint.direction : [0, 0];
 }
 
-function directionOfLoad({ structure }: CaseContext, term: SumTerm): readonly [number, number] {
+function directionOfLoad(
+  { structure }: CaseContext,
+  term: SumTerm,
+): readonly [number, number] {
   if (term.resultant !== undefined) return term.resultant.direction;
   if (term.source.kind !== 'load') throw new RangeError('not a load');
   const load = loadOf(structure, term.source.id);

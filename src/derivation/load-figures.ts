@@ -23,7 +23,12 @@ export function componentSymbol(of: Symbol, axis: 'x' | 'y'): Symbol {
 export function forceFigure(context: CaseContext, load: Load, term: SumTerm): Figure {
   const size = term.magnitude ?? 0;
   if (load.kind === 'distributed') return value(context.printing, 'force', size);
-  return sizeFigure(context, load.id, load.kind === 'couple' ? 'moment' : 'force', size);
+  return sizeFigure(
+    context,
+    load.id,
+    load.kind === 'couple' ? 'moment' : 'force',
+    size,
+  );
 }
 
 /** A size of a load in the project's unit, printed as given where it equals what the file gives. */
@@ -33,14 +38,18 @@ export function sizeFigure(
   what: 'force' | 'moment' | 'force-per-length',
   si: number,
 ): Figure {
-  const given = givenSizes(defined.get(id)).find((candidate) => isSame(candidate.si, si));
+  const given = givenSizes(defined.get(id)).find((candidate) =>
+    isSame(candidate.si, si),
+  );
   if (given !== undefined) return inProjectUnit(printing, what, given);
   return defined.has(id) ? tidy(printing, what, si) : value(printing, what, si);
 }
 
 /** True where the program has worked out the size that stands for given: an area load, a weight from area and density. */
 export function isWorkedOut({ from }: BeamLoad): boolean {
-  return from !== undefined && (from.kind === 'area' || from.how === 'area-times-density');
+  return (
+    from !== undefined && (from.kind === 'area' || from.how === 'area-times-density')
+  );
 }
 
 function isSame(a: number, b: number): boolean {

@@ -1,5 +1,18 @@
-import { call, number, product, quotient, sum, type Expression, type Term } from '../equation/index.ts';
-import { resultantsOf, type Load, type Resultant, type Side } from '../statics/index.ts';
+import {
+  call,
+  number,
+  product,
+  quotient,
+  sum,
+  type Expression,
+  type Term,
+} from '../equation/index.ts';
+import {
+  resultantsOf,
+  type Load,
+  type Resultant,
+  type Side,
+} from '../statics/index.ts';
 import { loadsOfCase, type CaseContext } from './case-context.ts';
 import { acuteAngle } from './direction.ts';
 import { isAlongAxis, sizeFigure } from './load-figures.ts';
@@ -23,11 +36,14 @@ export function momentFromRight(
 ): { readonly expression: Expression; readonly total: number; readonly scale: number } {
   const parts = [
     ...reactionsRight(context, { x, side }),
-    ...loadsOfCase(context.structure, context.mark).flatMap((load) => loadRight(context, load, { x, side })),
+    ...loadsOfCase(context.structure, context.mark).flatMap((load) =>
+      loadRight(context, load, { x, side }),
+    ),
   ];
   const terms = parts.map(({ si, of }): Term => ({ sign: si < 0 ? -1 : 1, of }));
   return {
-    expression: terms.length === 0 ? value(context.printing, 'moment', 0) : sum(...terms),
+    expression:
+      terms.length === 0 ? value(context.printing, 'moment', 0) : sum(...terms),
     ...totalOf(parts.map(({ si }) => si)),
   };
 }
@@ -46,7 +62,8 @@ export function forceFromRight(
   });
   const loads = loadsOfCase(structure, mark).flatMap((load): readonly number[] => {
     if (load.kind === 'couple') return [];
-    if (load.kind === 'point') return isRightOf(load.x, cut) ? [sign * (along === 'x' ? load.fx : load.fy)] : [];
+    if (load.kind === 'point')
+      return isRightOf(load.x, cut) ? [sign * (along === 'x' ? load.fx : load.fy)] : [];
     if (load.to <= cut.x) return [];
     return resultantsOf(load, Math.max(load.from, cut.x), load.to).map(
       ({ magnitude, direction }) => sign * magnitude * direction[along === 'x' ? 0 : 1],
@@ -55,7 +72,10 @@ export function forceFromRight(
   return totalOf([...reactions, ...loads]);
 }
 
-function totalOf(parts: readonly number[]): { readonly total: number; readonly scale: number } {
+function totalOf(parts: readonly number[]): {
+  readonly total: number;
+  readonly scale: number;
+} {
   return {
     total: parts.reduce((all, si) => all + si, 0),
     scale: parts.reduce((all, si) => all + Math.abs(si), 0),
@@ -74,18 +94,24 @@ interface Part {
 }
 
 /** Every restraint to the right: a slanted one with the sine of its angle, as the sums have it. */
-function reactionsRight({ structure, result, printing }: CaseContext, cut: Cut): readonly Part[] {
+function reactionsRight(
+  { structure, result, printing }: CaseContext,
+  cut: Cut,
+): readonly Part[] {
   return structure.supports.flatMap(({ point, x: at, restraints }) => {
     const reaction = result.reactions.find((one) => one.point === point);
     if (reaction === undefined || !isRightOf(at, cut)) return [];
     return restraints.flatMap((restraint, index): readonly Part[] => {
       const component = reaction.components[index] ?? 0;
       if (component === 0) return [];
-      if (restraint.kind === 'moment') return [{ si: component, of: value(printing, 'moment', Math.abs(component)) }];
+      if (restraint.kind === 'moment')
+        return [{ si: component, of: value(printing, 'moment', Math.abs(component)) }];
       const dy = restraint.direction[1];
       if (dy === 0 || at === cut.x) return [];
       const force = value(printing, 'force', Math.abs(component));
-      const slant = isAlongAxis(restraint.direction) ? [] : [call('sin', acuteAngle(printing, restraint.direction))];
+      const slant = isAlongAxis(restraint.direction)
+        ? []
+        : [call('sin', acuteAngle(printing, restraint.direction))];
       const arm = tidy(printing, 'length', at - cut.x);
       return [{ si: component * dy * (at - cut.x), of: product(force, ...slant, arm) }];
     });
@@ -101,7 +127,12 @@ function loadRight(context: CaseContext, load: Load, cut: Cut): readonly Part[] 
         load.fx === 0
           ? sizeFigure(context, load.id, 'force', Math.abs(load.fy))
           : value(printing, 'force', Math.abs(load.fy));
-      return [{ si: load.fy * (load.x - cut.x), of: product(force, tidy(printing, 'length', load.x - cut.x)) }];
+      return [
+        {
+          si: load.fy * (load.x - cut.x),
+          of: product(force, tidy(printing, 'length', load.x - cut.x)),
+        },
+      ];
     }
     case 'couple':
       return isRightOf(load.x, cut)
@@ -109,8 +140,8 @@ function loadRight(context: CaseContext, load: Load, cut: Cut): readonly Part[] 
         : [];
     case 'distributed':
       if (load.to <= cut.x) return [];
-      return resultantsOf(load, Math.max(load.from, cut.x), load.to).flatMap((resultant) =>
-        resultantRight(context, load, { resultant, x: cut.x }),
+      return resultantsOf(load, Math.max(load.from, cut.x), load.to).flatMap(
+        (resultant) => resultantRight(context, load, { resultant, x: cut.x }),
       );
   }
 }
@@ -127,11 +158,22 @@ function resultantRight(
   const arm = tidy(printing, 'length', resultant.x - x);
   const whole = value(printing, 'force', Math.abs(fy));
   const isWhole = load.from >= x || !isAlongAxis(resultant.direction);
-  return [{ si: fy * (resultant.x - x), of: product(...(isWhole ? [whole] : areaOf(context, load.id, resultant)), arm) }];
+  return [
+    {
+      si: fy * (resultant.x - x),
+      of: product(...(isWhole ? [whole] : areaOf(context, load.id, resultant)), arm),
+    },
+  ];
 }
 
-function areaOf(context: CaseContext, id: string, { shape, from, to, start, end }: Resultant): readonly Expression[] {
+function areaOf(
+  context: CaseContext,
+  id: string,
+  { shape, from, to, start, end }: Resultant,
+): readonly Expression[] {
   const height = sizeFigure(context, id, 'force-per-length', Math.max(start, end));
   const base = tidy(context.printing, 'length', to - from);
-  return shape === 'triangle' ? [quotient(number(1), number(2)), height, base] : [height, base];
+  return shape === 'triangle'
+    ? [quotient(number(1), number(2)), height, base]
+    : [height, base];
 }

@@ -74,7 +74,9 @@ export function inProjectUnit(
   what: Display,
   from: GivenQuantity,
 ): Figure {
-  return isInProjectUnit(printing, what, from) ? given(from) : tidy(printing, what, from.si);
+  return isInProjectUnit(printing, what, from)
+    ? given(from)
+    : tidy(printing, what, from.si);
 }
 
 /** A value as plain text with its unit, for tables, labels and alternate texts. */
@@ -96,7 +98,8 @@ export function dimension(printing: Printing, si: number): Figure {
   const { text, value: feet } = formatFeetInches(shown.quantity);
   if (Number.isInteger(feet)) return shown;
   // A station that falls between two sixteenths keeps its decimals rather than move.
-  if (Math.abs(feet - countOf(shown)) > 1e-6 * Math.max(1, Math.abs(feet))) return shown;
+  if (Math.abs(feet - countOf(shown)) > 1e-6 * Math.max(1, Math.abs(feet)))
+    return shown;
   return { ...shown, print: { kind: 'given', text, compound: true } };
 }
 
@@ -122,7 +125,11 @@ export function countOf(of: Figure): number {
 }
 
 /** How many decimals a column needs for its greatest value to show the project's figures: one column, one number of decimals. */
-export function decimalsOf(printing: Printing, what: Display, column: readonly number[]): number {
+export function decimalsOf(
+  printing: Printing,
+  what: Display,
+  column: readonly number[],
+): number {
   const unit: Unit = displayUnit(printing.system, what);
   const largest = Math.max(0, ...column.map((si) => Math.abs(si / unit.inSi)));
   if (largest === 0) return 0;

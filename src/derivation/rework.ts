@@ -7,11 +7,15 @@ import { recheck, withEnoughFigures, type Statement } from '../equation/index.ts
  */
 export function reworkable(statement: Statement): Statement {
   const raised = withEnoughFigures(statement);
-  const missed = new Set(recheck(raised).flatMap(({ agrees, line }) => (agrees ? [] : [line])));
+  const missed = new Set(
+    recheck(raised).flatMap(({ agrees, line }) => (agrees ? [] : [line])),
+  );
   if (missed.size === 0) return raised;
   return {
     lines: raised.lines.map((line, index) =>
-      missed.has(index) ? { ...line, margin: line.margin ?? 'carried unrounded' } : line,
+      missed.has(index)
+        ? { ...line, margin: line.margin ?? 'carried unrounded' }
+        : line,
     ),
   };
 }

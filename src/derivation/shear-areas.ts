@@ -38,10 +38,16 @@ export function innerZeros(segment: Segment): readonly number[] {
 }
 
 /** The integral of the shear polynomial, in powers of the distance from the segment's start. */
-function areaBetween({ from: start, shear }: Segment, from: number, to: number): number {
+function areaBetween(
+  { from: start, shear }: Segment,
+  from: number,
+  to: number,
+): number {
   return shear.local.reduce(
     (all, coefficient, degree) =>
-      all + (coefficient * ((to - start) ** (degree + 1) - (from - start) ** (degree + 1))) / (degree + 1),
+      all +
+      (coefficient * ((to - start) ** (degree + 1) - (from - start) ** (degree + 1))) /
+        (degree + 1),
     0,
   );
 }

@@ -11,7 +11,11 @@ export interface Place {
 export interface SupportRow {
   readonly point: string;
   readonly type: 'pin' | 'roller' | 'fixed' | 'guide' | 'spring';
-  readonly holds: { readonly x: boolean; readonly y: boolean; readonly moment: boolean };
+  readonly holds: {
+    readonly x: boolean;
+    readonly y: boolean;
+    readonly moment: boolean;
+  };
   /** Direction of an inclined roller's reaction. */
   readonly normal?: Expression;
   readonly stiffness?: Expression;
@@ -21,7 +25,12 @@ export interface SupportRow {
 
 /** Where a load comes from, when it is not written as such. */
 export type OriginFact =
-  | { readonly kind: 'area'; readonly area: string; readonly product: Statement; readonly source?: string }
+  | {
+      readonly kind: 'area';
+      readonly area: string;
+      readonly product: Statement;
+      readonly source?: string;
+    }
   | { readonly kind: 'self-weight'; readonly product?: Statement }
   | {
       readonly kind: 'carried';
@@ -46,8 +55,14 @@ export interface LoadRow {
   readonly note?: string;
   readonly uses: readonly string[];
   readonly origin?: OriginFact;
+  /** A slanted load given per length square to its direction, brought to a length of beam. */
+  readonly projected?: Statement;
   /** A factor on the given size, with its reason and the product. */
-  readonly factor?: { readonly times: Expression; readonly because: string; readonly product: Statement };
+  readonly factor?: {
+    readonly times: Expression;
+    readonly because: string;
+    readonly product: Statement;
+  };
 }
 
 /** A reaction component as an unknown. */
@@ -58,7 +73,14 @@ export interface UnknownRow {
 
 /** The way a force or couple acts, in words of the sheet. */
 export type Sense =
-  | 'up' | 'down' | 'right' | 'left' | 'counterclockwise' | 'clockwise' | 'along the normal' | 'against the normal';
+  | 'up'
+  | 'down'
+  | 'right'
+  | 'left'
+  | 'counterclockwise'
+  | 'clockwise'
+  | 'along the normal'
+  | 'against the normal';
 
 /** Facts of what is given. */
 export type GivenStep =
@@ -77,25 +99,40 @@ export type GivenStep =
       readonly hinges: readonly string[];
     }
   | { readonly kind: 'supports'; readonly supports: readonly SupportRow[] }
-  | { readonly kind: 'loads'; readonly loads: readonly LoadRow[]; readonly cases: readonly { readonly mark: string; readonly title?: string }[] }
+  | {
+      readonly kind: 'loads';
+      readonly loads: readonly LoadRow[];
+      readonly cases: readonly { readonly mark: string; readonly title?: string }[];
+    }
   | {
       readonly kind: 'section';
       readonly stretches: readonly {
         readonly from: Place;
         readonly to: Place;
         readonly name?: string;
-        readonly values: readonly { readonly symbol: Symbol; readonly value: Expression }[];
+        readonly values: readonly {
+          readonly symbol: Symbol;
+          readonly value: Expression;
+        }[];
         readonly source?: string;
       }[];
       readonly material?: {
         readonly name?: string;
-        readonly values: readonly { readonly symbol: Symbol; readonly value: Expression }[];
+        readonly values: readonly {
+          readonly symbol: Symbol;
+          readonly value: Expression;
+        }[];
         readonly source?: string;
       };
       readonly bracing?: { readonly top?: string; readonly bottom?: string };
     }
   /** What the file leaves open and the program takes. */
-  | { readonly kind: 'taken'; readonly selfWeight: boolean; readonly hasStiffness: boolean; readonly limitStates: boolean };
+  | {
+      readonly kind: 'taken';
+      readonly selfWeight: boolean;
+      readonly hasStiffness: boolean;
+      readonly limitStates: boolean;
+    };
 
 /** Facts of supports as reactions and of determinacy. */
 export type StaticsStep =
@@ -137,7 +174,11 @@ export type StaticsStep =
       readonly holdsTurning: boolean;
       readonly hinges: readonly string[];
     }
-  | { readonly kind: 'method'; readonly axialOnly: boolean; readonly hinges: readonly string[] };
+  | {
+      readonly kind: 'method';
+      readonly axialOnly: boolean;
+      readonly hinges: readonly string[];
+    };
 
 /** What a sum found. */
 export interface Found {
@@ -159,7 +200,10 @@ export type EquationStep =
       readonly kind: 'no-loads';
       readonly case: string;
       /** Supports that settle in this case: they move the member and strain nothing. */
-      readonly settlements: readonly { readonly point: string; readonly value: Expression }[];
+      readonly settlements: readonly {
+        readonly point: string;
+        readonly value: Expression;
+      }[];
     }
   /** Given in another unit than the sums use. */
   | { readonly kind: 'conversion'; readonly statement: Statement }
@@ -175,7 +219,10 @@ export type EquationStep =
       readonly to: Place;
       readonly direction: string;
       /** Of a varying load: its intensity where a stretch is cut, or where it passes through 0. */
-      readonly ordinates: readonly { readonly what: 'at-cut' | 'zero'; readonly statement: Statement }[];
+      readonly ordinates: readonly {
+        readonly what: 'at-cut' | 'zero';
+        readonly statement: Statement;
+      }[];
       readonly size: Statement;
       readonly place: Statement;
     }
@@ -216,7 +263,10 @@ export type EquationStep =
       readonly kind: 'simultaneous';
       readonly unknowns: readonly Symbol[];
       /** Each sum written out, and gathered by its unknowns. */
-      readonly equations: readonly { readonly statement: Statement; readonly gathered: Statement }[];
+      readonly equations: readonly {
+        readonly statement: Statement;
+        readonly gathered: Statement;
+      }[];
       readonly elimination: readonly {
         readonly what: 'eliminate' | 'back-substitute';
         readonly symbol: Symbol;
@@ -236,7 +286,11 @@ export type EquationStep =
       readonly statement: Statement;
       readonly found: readonly Found[];
     }
-  | { readonly kind: 'reactions-found'; readonly found: readonly Found[]; readonly forHinges: readonly Found[] };
+  | {
+      readonly kind: 'reactions-found';
+      readonly found: readonly Found[];
+      readonly forHinges: readonly Found[];
+    };
 
 /** A check that is a theorem under its conditions; a false one stops the sheet. */
 export interface CheckFact {
@@ -262,7 +316,8 @@ export interface CheckFact {
 }
 
 /** Facts of reasonableness. */
-export type ReasonStep = CheckFact | { readonly kind: 'agreement'; readonly count: number };
+export type ReasonStep =
+  CheckFact | { readonly kind: 'agreement'; readonly count: number };
 
 /** One stretch between key stations, with its functions. */
 export interface SegmentFact {
@@ -274,8 +329,19 @@ export interface SegmentFact {
 
 /** Facts of the internal forces of one case. */
 export type InternalStep =
-  | { readonly kind: 'segments'; readonly segments: readonly SegmentFact[]; readonly form: 'forces' | 'running' }
-  | { readonly kind: 'zero-shear'; readonly places: readonly { readonly from: Place; readonly to: Place; readonly statement: Statement }[] }
+  | {
+      readonly kind: 'segments';
+      readonly segments: readonly SegmentFact[];
+      readonly form: 'forces' | 'running';
+    }
+  | {
+      readonly kind: 'zero-shear';
+      readonly places: readonly {
+        readonly from: Place;
+        readonly to: Place;
+        readonly statement: Statement;
+      }[];
+    }
   | {
       readonly kind: 'areas';
       readonly rows: readonly {
@@ -345,13 +411,26 @@ export type ResultStep = {
     readonly for: 'cases' | 'strength' | 'service';
     readonly lines: readonly ResultLine[];
   }[];
-  readonly handedOn: readonly { readonly point: string; readonly to: string; readonly anchor: string; readonly at: string }[];
+  readonly handedOn: readonly {
+    readonly point: string;
+    readonly to: string;
+    readonly anchor: string;
+    readonly at: string;
+  }[];
 };
 
 /** A caution that matters to this sheet. */
 export type CautionStep = {
   readonly kind: 'caution';
-  readonly caution: 'uplift' | 'nearly-unstable' | 'left-behind' | 'handed-on-in-part' | 'pattern' | 'given' | 'axial-shared' | 'upward-load';
+  readonly caution:
+    | 'uplift'
+    | 'nearly-unstable'
+    | 'left-behind'
+    | 'handed-on-in-part'
+    | 'pattern'
+    | 'given'
+    | 'axial-shared'
+    | 'upward-load';
   readonly facts: Readonly<Record<string, string>>;
 };
 

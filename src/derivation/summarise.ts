@@ -8,13 +8,26 @@ export function summarise(context: MemberContext, entries: readonly Entry[]): Su
   const { printing } = context;
   const all = entries.map(({ result }) => ({
     entry: result.mark,
-    moment: signedGreatest(result.extremes.moment.max.value, result.extremes.moment.min.value),
-    shear: signedGreatest(result.extremes.shear.max.value, result.extremes.shear.min.value),
-    reactions: result.reactions.flatMap(({ point, y }) => (y === null ? [] : [{ point, si: y }])),
+    moment: signedGreatest(
+      result.extremes.moment.max.value,
+      result.extremes.moment.min.value,
+    ),
+    shear: signedGreatest(
+      result.extremes.shear.max.value,
+      result.extremes.shear.min.value,
+    ),
+    reactions: result.reactions.flatMap(({ point, y }) =>
+      y === null ? [] : [{ point, si: y }],
+    ),
   }));
-  const greatest = (read: (one: (typeof all)[number]) => number): { si: number; entry: string } =>
+  const greatest = (
+    read: (one: (typeof all)[number]) => number,
+  ): { si: number; entry: string } =>
     all.reduce<{ si: number; entry: string }>(
-      (best, one) => (Math.abs(read(one)) > Math.abs(best.si) ? { si: read(one), entry: one.entry } : best),
+      (best, one) =>
+        Math.abs(read(one)) > Math.abs(best.si)
+          ? { si: read(one), entry: one.entry }
+          : best,
       { si: 0, entry: all[0]?.entry ?? '' },
     );
   const moment = greatest((one) => one.moment);

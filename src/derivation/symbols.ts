@@ -16,16 +16,28 @@ export interface MemberSymbols {
 /** The symbol of a reaction component: R along y, H along x, N along a slanted normal, M for a moment. */
 export function reactionSymbol(point: string, restraint: Restraint): Symbol {
   if (restraint.kind === 'moment') {
-    return { letter: 'M', subscript: point, meaning: `moment that the support at ${point} gives` };
+    return {
+      letter: 'M',
+      subscript: point,
+      meaning: `moment that the support at ${point} gives`,
+    };
   }
   const [dx, dy] = restraint.direction;
   if (dx === 0) {
     return { letter: 'R', subscript: point, meaning: `vertical reaction at ${point}` };
   }
   if (dy === 0) {
-    return { letter: 'H', subscript: point, meaning: `horizontal reaction at ${point}` };
+    return {
+      letter: 'H',
+      subscript: point,
+      meaning: `horizontal reaction at ${point}`,
+    };
   }
-  return { letter: 'N', subscript: point, meaning: `reaction at ${point}, along its normal` };
+  return {
+    letter: 'N',
+    subscript: point,
+    meaning: `reaction at ${point}, along its normal`,
+  };
 }
 
 /** The positive sense of a reaction component in words. */
@@ -53,11 +65,12 @@ export function oppositeSense(sense: Sense): Sense {
   return opposites[sense];
 }
 
-const loadLetters: Readonly<Record<Load['kind'], { letter: string; meaning: string }>> = {
-  point: { letter: 'P', meaning: 'point load' },
-  distributed: { letter: 'W', meaning: 'resultant of distributed load' },
-  couple: { letter: 'C', meaning: 'couple' },
-};
+const loadLetters: Readonly<Record<Load['kind'], { letter: string; meaning: string }>> =
+  {
+    point: { letter: 'P', meaning: 'point load' },
+    distributed: { letter: 'W', meaning: 'resultant of distributed load' },
+    couple: { letter: 'C', meaning: 'couple' },
+  };
 
 /** Gives every unknown and load of a beam its symbol; loads are numbered in the order of the structure. */
 export function symbolsOf(structure: BeamStructure): MemberSymbols {
@@ -79,7 +92,11 @@ export function symbolsOf(structure: BeamStructure): MemberSymbols {
     },
     intensity: (id, share = '') => {
       const number = `${numberOf(id)}${share}`;
-      return { letter: 'w', subscript: number, meaning: `intensity of distributed load ${number}` };
+      return {
+        letter: 'w',
+        subscript: number,
+        meaning: `intensity of distributed load ${number}`,
+      };
     },
   };
 }
@@ -95,7 +112,8 @@ function unknownSymbol(structure: BeamStructure, unknown: Unknown): Symbol {
   }
   const support = structure.supports.find(({ point }) => point === unknown.point);
   const restraint = support?.restraints[unknown.index];
-  if (restraint === undefined) throw new RangeError(`no reaction ${unknown.index} at ${unknown.point}`);
+  if (restraint === undefined)
+    throw new RangeError(`no reaction ${unknown.index} at ${unknown.point}`);
   return reactionSymbol(unknown.point, restraint);
 }
 
@@ -110,7 +128,12 @@ export function distanceSymbol(to: string, from: string): Symbol {
 
 /** The station of a resultant's line of action. */
 export function centroidSymbol(number: string): Symbol {
-  return { letter: 'x', subscript: number, bar: true, meaning: 'station of a resultant' };
+  return {
+    letter: 'x',
+    subscript: number,
+    bar: true,
+    meaning: 'station of a resultant',
+  };
 }
 
 /** The station where a varying load passes through 0. */
@@ -121,7 +144,10 @@ export const crossingSymbol: Symbol = {
 };
 
 /** The station along the member, measured on the axis of the given points. */
-export const stationSymbol: Symbol = { letter: 'x', meaning: 'station along the member' };
+export const stationSymbol: Symbol = {
+  letter: 'x',
+  meaning: 'station along the member',
+};
 
 /** Shear force. */
 export const shearSymbol: Symbol = { letter: 'V', meaning: 'shear force' };

@@ -17,7 +17,9 @@ export function unsolvedDiagnostic(
       code: 'not-supported',
       message: `needs compatibility: not supported yet (${numberText(determinacy.redundants, 3)} force${determinacy.redundants === 1 ? '' : 's'} more than statics can tell)`,
       span: definition.supportsSpan,
-      hints: ['make the member determinate (a roller for a fixed end, a hinge), or work it elsewhere'],
+      hints: [
+        'make the member determinate (a roller for a fixed end, a hinge), or work it elsewhere',
+      ],
       member: definition.mark,
     };
   }
@@ -33,7 +35,10 @@ export function unsolvedDiagnostic(
   };
 }
 
-function hingeAtFault(definition: BeamDefinition, instability: Instability | undefined): BeamDefinition['hinges'][number] | undefined {
+function hingeAtFault(
+  definition: BeamDefinition,
+  instability: Instability | undefined,
+): BeamDefinition['hinges'][number] | undefined {
   if (instability?.kind !== 'mechanism') return undefined;
   return definition.hinges.find(({ point }) => instability.hinges.includes(point));
 }

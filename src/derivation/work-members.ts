@@ -40,19 +40,26 @@ export function workMembers(
   const done = new Map<string, MemberWork>();
   for (const mark of path.order) {
     const definition = project.members.find((member) => member.mark === mark);
-    if (definition !== undefined) done.set(mark, workMember({ project, combinations, done }, definition));
+    if (definition !== undefined)
+      done.set(mark, workMember({ project, combinations, done }, definition));
   }
   for (const definition of project.members) {
     if (done.has(definition.mark)) continue;
     const circle = path.circles.find((ring) => ring.includes(definition.mark));
-    done.set(definition.mark, unworked(definition, circleDiagnostic(definition, circle)));
+    done.set(
+      definition.mark,
+      unworked(definition, circleDiagnostic(definition, circle)),
+    );
   }
   const works = project.members.flatMap(({ mark }) => done.get(mark) ?? []);
   return works.map((one) => withPartsStayingBehind(one, works));
 }
 
 /** What a carried reaction leaves behind is a caution on both sheets: here on that of the member it comes from. */
-function withPartsStayingBehind(one: MemberWork, works: readonly MemberWork[]): MemberWork {
+function withPartsStayingBehind(
+  one: MemberWork,
+  works: readonly MemberWork[],
+): MemberWork {
   if (one.kind === 'unworked') return one;
   const { mark } = one.work.definition;
   const more = works.flatMap((other): readonly CautionStep[] =>
@@ -70,7 +77,9 @@ function withPartsStayingBehind(one: MemberWork, works: readonly MemberWork[]): 
             : [],
         ),
   );
-  return more.length === 0 ? one : { ...one, work: { ...one.work, cautions: [...one.work.cautions, ...more] } };
+  return more.length === 0
+    ? one
+    : { ...one, work: { ...one.work, cautions: [...one.work.cautions, ...more] } };
 }
 
 interface Setting {
@@ -85,14 +94,25 @@ function unworked(definition: BeamDefinition, diagnostic: Diagnostic): MemberWor
 
 function workMember(setting: Setting, definition: BeamDefinition): MemberWork {
   const { project, combinations, done } = setting;
-  const missing = definition.carried.find(({ member }) => done.get(member)?.kind !== 'worked');
+  const missing = definition.carried.find(
+    ({ member }) => done.get(member)?.kind !== 'worked',
+  );
   if (missing !== undefined) return unworked(definition, leansOn(definition, missing));
   const printing = printingOf(project);
-  const idealised = idealise(project, definition, carriedComponents(setting, definition));
+  const idealised = idealise(
+    project,
+    definition,
+    carriedComponents(setting, definition),
+  );
   const outcome = solveBeam(idealised.structure);
   if (outcome.kind === 'unsolved') {
     const diagnostic = unsolvedDiagnostic(definition, outcome.unsolved, printing);
-    return { kind: 'unworked', definition, diagnostic, determinacy: outcome.unsolved.determinacy };
+    return {
+      kind: 'unworked',
+      definition,
+      diagnostic,
+      determinacy: outcome.unsolved.determinacy,
+    };
   }
   return {
     kind: 'worked',
@@ -100,11 +120,15 @@ function workMember(setting: Setting, definition: BeamDefinition): MemberWork {
       definition,
       structure: idealised.structure,
       carried: new Map(
-        idealised.loads.flatMap((view) => (view.kind === 'carried' ? [[view.load.id, view.from] as const] : [])),
+        idealised.loads.flatMap((view) =>
+          view.kind === 'carried' ? [[view.load.id, view.from] as const] : [],
+        ),
       ),
       solution: outcome,
       combinations,
-      combined: combinations.map(({ mark, factors }) => superpose(outcome.results, factors, mark)),
+      combined: combinations.map(({ mark, factors }) =>
+        superpose(outcome.results, factors, mark),
+      ),
       handedOn: handedOn(project, definition),
       cautions: leftBehindCautions(definition, idealised, printing),
     },
@@ -112,18 +136,26 @@ function workMember(setting: Setting, definition: BeamDefinition): MemberWork {
 }
 
 /** What the supports of other members give, case by case. */
-function carriedComponents({ done }: Setting, definition: BeamDefinition): readonly CarriedComponents[] {
+function carriedComponents(
+  { done }: Setting,
+  definition: BeamDefinition,
+): readonly CarriedComponents[] {
   return definition.carried.flatMap((carried) => {
     const from = done.get(carried.member);
     if (from?.kind !== 'worked') return [];
     return from.work.solution.results.flatMap((result) => {
       const reaction = result.reactions.find(({ point }) => point === carried.point);
-      return reaction === undefined ? [] : [{ id: carried.id, case: result.mark, reaction }];
+      return reaction === undefined
+        ? []
+        : [{ id: carried.id, case: result.mark, reaction }];
     });
   });
 }
 
-function handedOn(project: Project, { mark }: MemberDefinition): ResultStep['handedOn'] {
+function handedOn(
+  project: Project,
+  { mark }: MemberDefinition,
+): ResultStep['handedOn'] {
   return project.members.flatMap((other) =>
     other.carried
       .filter(({ member }) => member === mark)
@@ -145,7 +177,9 @@ function leftBehindCautions(
     const carried = definition.carried.find((one) => one.id === id);
     const parts = [
       ...(x === 0 ? [] : [`${valueText(printing, 'force', Math.abs(x))} along x`]),
-      ...(moment === 0 ? [] : [`a moment of ${valueText(printing, 'moment', Math.abs(moment))}`]),
+      ...(moment === 0
+        ? []
+        : [`a moment of ${valueText(printing, 'moment', Math.abs(moment))}`]),
     ];
     return {
       kind: 'caution',
@@ -171,7 +205,10 @@ function leansOn(definition: BeamDefinition, carried: CarriedReaction): Diagnost
   };
 }
 
-function circleDiagnostic(definition: BeamDefinition, circle: readonly string[] | undefined): Diagnostic {
+function circleDiagnostic(
+  definition: BeamDefinition,
+  circle: readonly string[] | undefined,
+): Diagnostic {
   const ring = circle === undefined ? [] : [...circle, circle[0] ?? ''];
   const first = definition.carried[0];
   return {

@@ -1,4 +1,12 @@
-import { cancelUnits, name, product, quotient, sum, type Statement, type StatementLine } from '../../equation/index.ts';
+import {
+  cancelUnits,
+  name,
+  product,
+  quotient,
+  sum,
+  type Statement,
+  type StatementLine,
+} from '../../equation/index.ts';
 import { valueOfUnknown, type SolvingStep, type Unknown } from '../../statics/index.ts';
 import { loadsOfCase, type CaseContext, type KnownValues } from '../case-context.ts';
 import { entriesOf } from '../entries.ts';
@@ -38,7 +46,11 @@ export function narrateAxial(
   };
 }
 
-function shareLine(context: CaseContext, all: readonly Unknown[], unknown: Unknown): StatementLine {
+function shareLine(
+  context: CaseContext,
+  all: readonly Unknown[],
+  unknown: Unknown,
+): StatementLine {
   const { printing, structure, result } = context;
   const left = name(context.symbols.unknown(unknown));
   const found = value(printing, 'force', valueOfUnknown(result, unknown));
@@ -47,11 +59,16 @@ function shareLine(context: CaseContext, all: readonly Unknown[], unknown: Unkno
     load.kind === 'point' && load.fx !== 0 ? [load] : [],
   );
   const [only] = forces;
-  const stations = all.map((u) => structure.supports.find(({ point }) => point === u.point)?.x ?? 0);
+  const stations = all.map(
+    (u) => structure.supports.find(({ point }) => point === u.point)?.x ?? 0,
+  );
   const here = structure.supports.find(({ point }) => point === unknown.point)?.x ?? 0;
   const other = stations.find((x) => x !== here);
   const isPlain =
-    all.length === 2 && forces.length === 1 && only !== undefined && other !== undefined &&
+    all.length === 2 &&
+    forces.length === 1 &&
+    only !== undefined &&
+    other !== undefined &&
     (only.x - here) * (only.x - other) < 0;
   if (!isPlain) return boxed;
   const size = value(printing, 'force', Math.abs(only.fx));
@@ -60,5 +77,11 @@ function shareLine(context: CaseContext, all: readonly Unknown[], unknown: Unkno
     tidy(printing, 'length', Math.abs(other - here)),
   );
   const worked = only.fx > 0 ? sum({ sign: -1, of: share }) : share;
-  return { ...boxed, chain: [{ sign: '=', of: cancelUnits(worked) }, { sign: '=', of: found }] };
+  return {
+    ...boxed,
+    chain: [
+      { sign: '=', of: cancelUnits(worked) },
+      { sign: '=', of: found },
+    ],
+  };
 }

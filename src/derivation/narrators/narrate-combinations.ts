@@ -1,4 +1,12 @@
-import { name, number, product, sum, type Statement, type Symbol, type Term } from '../../equation/index.ts';
+import {
+  name,
+  number,
+  product,
+  sum,
+  type Statement,
+  type Symbol,
+  type Term,
+} from '../../equation/index.ts';
 import type { Combination } from '../../standards/index.ts';
 import { valueAt, type BeamResult, type Restraint } from '../../statics/index.ts';
 import type { MemberContext } from '../case-context.ts';
@@ -42,14 +50,41 @@ interface Component {
 }
 
 /** The reaction components that some entry feels, as columns; slanted supports by their parts. */
-export function componentsOf({ structure }: Pick<MemberContext, 'structure'>): readonly Component[] {
+export function componentsOf({
+  structure,
+}: Pick<MemberContext, 'structure'>): readonly Component[] {
   return structure.supports.flatMap(({ point, restraints }) => {
     const has = (test: (r: Restraint) => boolean): boolean => restraints.some(test);
-    const force = (axis: 0 | 1): boolean => has((r) => r.kind === 'force' && Math.abs(r.direction[axis]) > 1e-12);
+    const force = (axis: 0 | 1): boolean =>
+      has((r) => r.kind === 'force' && Math.abs(r.direction[axis]) > 1e-12);
     return [
-      ...(force(0) ? [{ point, kind: 'x' as const, symbol: reactionSymbol(point, { kind: 'force', direction: [1, 0] }) }] : []),
-      ...(force(1) ? [{ point, kind: 'y' as const, symbol: reactionSymbol(point, { kind: 'force', direction: [0, 1] }) }] : []),
-      ...(has((r) => r.kind === 'moment') ? [{ point, kind: 'moment' as const, symbol: reactionSymbol(point, { kind: 'moment' }) }] : []),
+      ...(force(0)
+        ? [
+            {
+              point,
+              kind: 'x' as const,
+              symbol: reactionSymbol(point, { kind: 'force', direction: [1, 0] }),
+            },
+          ]
+        : []),
+      ...(force(1)
+        ? [
+            {
+              point,
+              kind: 'y' as const,
+              symbol: reactionSymbol(point, { kind: 'force', direction: [0, 1] }),
+            },
+          ]
+        : []),
+      ...(has((r) => r.kind === 'moment')
+        ? [
+            {
+              point,
+              kind: 'moment' as const,
+              symbol: reactionSymbol(point, { kind: 'moment' }),
+            },
+          ]
+        : []),
     ];
   });
 }
@@ -65,16 +100,25 @@ function tableOf(
 ): CombinationStep {
   const { printing } = context;
   // A column that no entry feels, all of it 0, is left out; the steps above have said that it is 0.
-  const columns = componentsOf(context).filter((component) =>
-    component.kind === 'y' || group.entries.some(({ result }) => componentValue(result, component) !== 0),
+  const columns = componentsOf(context).filter(
+    (component) =>
+      component.kind === 'y' ||
+      group.entries.some(({ result }) => componentValue(result, component) !== 0),
   );
-  const columnValues = columns.map((column) => group.entries.map(({ result }) => componentValue(result, column)));
+  const columnValues = columns.map((column) =>
+    group.entries.map(({ result }) => componentValue(result, column)),
+  );
   const decimals = columnValues.map((values, i) =>
     decimalsOf(printing, columns[i]?.kind === 'moment' ? 'moment' : 'force', values),
   );
-  const greatest = (result: BeamResult): number => signedGreatest(result.extremes.shear.max.value, result.extremes.shear.min.value);
+  const greatest = (result: BeamResult): number =>
+    signedGreatest(result.extremes.shear.max.value, result.extremes.shear.min.value);
   const of = (read: (result: BeamResult) => number, what: 'force' | 'moment'): number =>
-    decimalsOf(printing, what, group.entries.map(({ result }) => read(result)));
+    decimalsOf(
+      printing,
+      what,
+      group.entries.map(({ result }) => read(result)),
+    );
   const shearDecimals = of(greatest, 'force');
   const maxDecimals = of((result) => result.extremes.moment.max.value, 'moment');
   const minDecimals = of((result) => result.extremes.moment.min.value, 'moment');
@@ -82,12 +126,19 @@ function tableOf(
     mark: result.mark,
     clauses: combination?.clauses ?? [],
     reactions: columns.map((column, i) =>
-      cell(printing, column.kind === 'moment' ? 'moment' : 'force', componentValue(result, column), decimals[i] ?? 0),
+      cell(
+        printing,
+        column.kind === 'moment' ? 'moment' : 'force',
+        componentValue(result, column),
+        decimals[i] ?? 0,
+      ),
     ),
     shear: cell(printing, 'force', greatest(result), shearDecimals),
     momentMax: cell(printing, 'moment', result.extremes.moment.max.value, maxDecimals),
     momentMin: cell(printing, 'moment', result.extremes.moment.min.value, minDecimals),
-    governs: governing.flatMap((step) => (step.kind === 'governing' && step.entry === result.mark ? [step.what] : [])),
+    governs: governing.flatMap((step) =>
+      step.kind === 'governing' && step.entry === result.mark ? [step.what] : [],
+    ),
   }));
   return {
     kind: 'entries',
@@ -104,11 +155,16 @@ export function signedGreatest(a: number, b: number): number {
 }
 
 /** An extreme of one entry, signed, with its station. */
-function extremeOf(result: BeamResult, what: Governed): { readonly value: number; readonly x: number } {
+function extremeOf(
+  result: BeamResult,
+  what: Governed,
+): { readonly value: number; readonly x: number } {
   const { shear, moment } = result.extremes;
   if (what === 'moment-max') return moment.max;
   if (what === 'moment-min') return moment.min;
-  return signedGreatest(shear.max.value, shear.min.value) === shear.max.value ? shear.max : shear.min;
+  return signedGreatest(shear.max.value, shear.min.value) === shear.max.value
+    ? shear.max
+    : shear.min;
 }
 
 /** Which entry governs one quantity, worked from its cases at the governing station, and the next after it. */
@@ -122,14 +178,18 @@ function governs(
     const { value: si } = extremeOf(entry.result, what);
     return what === 'moment-max' ? si : what === 'moment-min' ? -si : Math.abs(si);
   };
-  const ranked = group.entries.map((entry, index) => ({ entry, index })).sort((a, b) => size(b.entry) - size(a.entry) || a.index - b.index);
+  const ranked = group.entries
+    .map((entry, index) => ({ entry, index }))
+    .sort((a, b) => size(b.entry) - size(a.entry) || a.index - b.index);
   const [first, ...others] = ranked;
   if (first === undefined || size(first.entry) <= 0) return [];
-  const isEqual = ({ entry }: (typeof ranked)[number]): boolean => size(entry) >= size(first.entry) * (1 - 1e-9);
+  const isEqual = ({ entry }: (typeof ranked)[number]): boolean =>
+    size(entry) >= size(first.entry) * (1 - 1e-9);
   const second = others.find((other) => !isEqual(other));
   const extreme = extremeOf(first.entry.result, what);
   const base = what === 'shear' ? 'force' : 'moment';
-  const other = second === undefined ? undefined : extremeOf(second.entry.result, what).value;
+  const other =
+    second === undefined ? undefined : extremeOf(second.entry.result, what).value;
   return [
     {
       kind: 'governing',
@@ -158,7 +218,10 @@ function superposed(
   context: MemberContext,
   cases: readonly BeamResult[],
   { result, combination }: Entry,
-  of: { readonly what: Governed; readonly extreme: { readonly value: number; readonly x: number } },
+  of: {
+    readonly what: Governed;
+    readonly extreme: { readonly value: number; readonly x: number };
+  },
 ): Statement {
   const { printing } = context;
   const { what, extreme } = of;
@@ -166,19 +229,39 @@ function superposed(
   const curve = what === 'shear' ? 'shear' : 'moment';
   const word = what === 'moment-min' ? 'min' : 'max';
   const letter = what === 'shear' ? shearSymbol : momentSymbol;
-  const symbol: Symbol = { ...letter, subscript: word, meaning: `${word === 'max' ? 'greatest' : 'least'} ${letter.meaning}` };
+  const symbol: Symbol = {
+    ...letter,
+    subscript: word,
+    meaning: `${word === 'max' ? 'greatest' : 'least'} ${letter.meaning}`,
+  };
   const total = value(printing, base, extreme.value);
   if (combination === undefined) {
-    return { lines: [{ left: name(symbol), chain: [{ sign: '=', of: total }], boxed: true, recheck: 'none' }] };
+    return {
+      lines: [
+        {
+          left: name(symbol),
+          chain: [{ sign: '=', of: total }],
+          boxed: true,
+          recheck: 'none',
+        },
+      ],
+    };
   }
-  const side = Math.abs(valueAt(result[curve], extreme.x, 'left') - extreme.value) <= 1e-9 * Math.abs(extreme.value) ? 'left' : 'right';
-  const terms = combination.factors.flatMap(({ case: mark, factor }): readonly Term[] => {
-    const from = cases.find((candidate) => candidate.mark === mark);
-    const si = from === undefined ? 0 : valueAt(from[curve], extreme.x, side);
-    const figure = value(printing, base, Math.abs(si));
-    const of_ = Math.abs(factor) === 1 ? figure : product(number(Math.abs(factor)), figure);
-    return [{ sign: si * factor < 0 ? -1 : 1, of: of_ }];
-  });
+  const side =
+    Math.abs(valueAt(result[curve], extreme.x, 'left') - extreme.value) <=
+    1e-9 * Math.abs(extreme.value)
+      ? 'left'
+      : 'right';
+  const terms = combination.factors.flatMap(
+    ({ case: mark, factor }): readonly Term[] => {
+      const from = cases.find((candidate) => candidate.mark === mark);
+      const si = from === undefined ? 0 : valueAt(from[curve], extreme.x, side);
+      const figure = value(printing, base, Math.abs(si));
+      const of_ =
+        Math.abs(factor) === 1 ? figure : product(number(Math.abs(factor)), figure);
+      return [{ sign: si * factor < 0 ? -1 : 1, of: of_ }];
+    },
+  );
   return {
     lines: [
       { left: name(symbol), chain: [{ sign: '=', of: sum(...terms) }] },

@@ -10,7 +10,12 @@ import {
   type SolvingOrder,
   type SolvingStep,
 } from '../../statics/index.ts';
-import { hingeUnknowns, loadsOfCase, nameShares, type CaseContext } from '../case-context.ts';
+import {
+  hingeUnknowns,
+  loadsOfCase,
+  nameShares,
+  type CaseContext,
+} from '../case-context.ts';
 import { asGiven } from '../printing.ts';
 import type { EquationStep } from '../steps.ts';
 import { narrateAxial } from './narrate-axial.ts';
@@ -20,13 +25,17 @@ import { foundOf, narrateSum, pieceName } from './narrate-sum.ts';
 
 /** The equations of one case in the order in which they can be solved, loads prepared first. */
 export function narrateEquations(context: CaseContext): readonly EquationStep[] {
-  if (loadsOfCase(context.structure, context.mark).length === 0) return [narrateNoLoads(context)];
+  if (loadsOfCase(context.structure, context.mark).length === 0)
+    return [narrateNoLoads(context)];
   const order = solvingOrder(context.structure);
   const all = order.steps.flatMap(sumsOfStep);
   const terms = all.flatMap(({ part, sum }) =>
     termsOfSum(context.structure, context.mark, part, sum),
   );
-  const named: CaseContext = { ...context, shareOf: nameShares(context.structure, terms) };
+  const named: CaseContext = {
+    ...context,
+    shareOf: nameShares(context.structure, terms),
+  };
   return [
     ...takeApart(named),
     ...narrateLoads(named, terms),
@@ -36,7 +45,10 @@ export function narrateEquations(context: CaseContext): readonly EquationStep[] 
 }
 
 /** A case without loads: nothing acts, and a support that settles moves a determinate member without force. */
-export function narrateNoLoads({ definition, mark }: Pick<CaseContext, 'definition' | 'mark'>): EquationStep {
+export function narrateNoLoads({
+  definition,
+  mark,
+}: Pick<CaseContext, 'definition' | 'mark'>): EquationStep {
   return {
     kind: 'no-loads',
     case: mark,
@@ -67,7 +79,10 @@ function takeApart(context: CaseContext): readonly EquationStep[] {
   ];
 }
 
-function narrateSteps(context: CaseContext, order: SolvingOrder): readonly EquationStep[] {
+function narrateSteps(
+  context: CaseContext,
+  order: SolvingOrder,
+): readonly EquationStep[] {
   const known = new Map<string, number>();
   return order.steps.map((step) => {
     const told = narrateStep(context, step, known);
@@ -97,6 +112,8 @@ function reactionsFound(context: CaseContext): EquationStep {
   return {
     kind: 'reactions-found',
     found: unknownsOf(context.structure).map((unknown) => foundOf(context, unknown)),
-    forHinges: hingeUnknowns(context.structure).map((unknown) => foundOf(context, unknown)),
+    forHinges: hingeUnknowns(context.structure).map((unknown) =>
+      foundOf(context, unknown),
+    ),
   };
 }

@@ -14,7 +14,13 @@ import {
   type StatementLine,
   type Term,
 } from '../../equation/index.ts';
-import { displayUnit, divideUnits, powerOfUnit, quantity, type Unit } from '../../units/index.ts';
+import {
+  displayUnit,
+  divideUnits,
+  powerOfUnit,
+  quantity,
+  type Unit,
+} from '../../units/index.ts';
 import {
   keyStations,
   segmentsOf,
@@ -45,9 +51,15 @@ export function narrateInternal(context: CaseContext): readonly InternalStep[] {
 }
 
 /** A station as a place. */
-export function placeAtStation({ structure, printing }: Pick<CaseContext, 'structure' | 'printing'>, x: number): Place {
+export function placeAtStation(
+  { structure, printing }: Pick<CaseContext, 'structure' | 'printing'>,
+  x: number,
+): Place {
   const point = pointAt(structure, x);
-  return { station: tidy(printing, 'length', x), ...(point === undefined ? {} : { point }) };
+  return {
+    station: tidy(printing, 'length', x),
+    ...(point === undefined ? {} : { point }),
+  };
 }
 
 function segmentFact(context: CaseContext, segment: Segment): SegmentFact {
@@ -66,7 +78,11 @@ function segmentFact(context: CaseContext, segment: Segment): SegmentFact {
   };
 }
 
-const symbolOf = { shear: shearSymbol, moment: momentSymbol, axial: axialSymbol } as const;
+const symbolOf = {
+  shear: shearSymbol,
+  moment: momentSymbol,
+  axial: axialSymbol,
+} as const;
 
 /**
  * `V(x) = 6.00 kip − 0.25 kip/ft (x − 6 ft)`: powers of the distance from the segment's start, so
@@ -80,18 +96,29 @@ function functionLine(
 ): StatementLine {
   const { printing } = context;
   const base = what === 'moment' ? 'moment' : 'force';
-  const scale = Math.max(Math.abs(of.start), Math.abs(of.end), ...of.local.map((c, i) => Math.abs(c) * (segment.to - segment.from) ** i));
+  const scale = Math.max(
+    Math.abs(of.start),
+    Math.abs(of.end),
+    ...of.local.map((c, i) => Math.abs(c) * (segment.to - segment.from) ** i),
+  );
   const terms = of.local.flatMap((coefficient, degree): readonly Term[] => {
-    if (Math.abs(coefficient) * (segment.to - segment.from) ** degree <= 1e-12 * scale) return [];
+    if (Math.abs(coefficient) * (segment.to - segment.from) ** degree <= 1e-12 * scale)
+      return [];
     const unit = unitOfDegree(printing.system, base, degree);
     const figure = figureIn(printing.figures, unit, Math.abs(coefficient));
     const of_: Expression =
-      degree === 0 ? figure : product(figure, powerOf(distanceFrom(context, segment.from), degree));
+      degree === 0
+        ? figure
+        : product(figure, powerOf(distanceFrom(context, segment.from), degree));
     return [{ sign: coefficient < 0 ? -1 : 1, of: of_ }];
   });
   const right: Expression =
     terms.length === 0 ? value(printing, base, 0) : plain({ kind: 'sum', terms });
-  return { left: functionOf(symbolOf[what], name(stationSymbol)), chain: [{ sign: '=', of: right }], recheck: 'none' };
+  return {
+    left: functionOf(symbolOf[what], name(stationSymbol)),
+    chain: [{ sign: '=', of: right }],
+    recheck: 'none',
+  };
 }
 
 function plain(of: Expression): Expression {
@@ -107,10 +134,20 @@ function powerOf(of: Expression, degree: number): Expression {
 function distanceFrom({ printing }: CaseContext, start: number): Expression {
   if (start === 0) return name(stationSymbol);
   const figure = tidy(printing, 'length', Math.abs(start));
-  return { kind: 'sum', terms: [{ sign: 1, of: name(stationSymbol) }, { sign: start > 0 ? -1 : 1, of: figure }] };
+  return {
+    kind: 'sum',
+    terms: [
+      { sign: 1, of: name(stationSymbol) },
+      { sign: start > 0 ? -1 : 1, of: figure },
+    ],
+  };
 }
 
-function unitOfDegree(system: 'us' | 'si', base: 'moment' | 'force', degree: number): Unit {
+function unitOfDegree(
+  system: 'us' | 'si',
+  base: 'moment' | 'force',
+  degree: number,
+): Unit {
   // A moment per length is a force: its coefficients count in kip, kip/ft, kip/ft².
   const force = displayUnit(system, 'force');
   const length = displayUnit(system, 'length');
@@ -121,11 +158,19 @@ function unitOfDegree(system: 'us' | 'si', base: 'moment' | 'force', degree: num
 
 function figureIn(figures: number, unit: Unit, si: number): Figure {
   const of = quantity(si / unit.inSi, unit);
-  return { kind: 'figure', quantity: of, unit, print: { kind: 'figures', count: figures } };
+  return {
+    kind: 'figure',
+    quantity: of,
+    unit,
+    print: { kind: 'figures', count: figures },
+  };
 }
 
 /** Where the shear passes through 0 inside a segment: the moment is greatest or least there. */
-function zeroShear(context: CaseContext, segments: readonly Segment[]): readonly InternalStep[] {
+function zeroShear(
+  context: CaseContext,
+  segments: readonly Segment[],
+): readonly InternalStep[] {
   const places = segments.flatMap((segment) =>
     innerZeros(segment).map((x) => ({
       from: placeAtStation(context, segment.from),
@@ -146,7 +191,8 @@ function zeroStatement(context: CaseContext, segment: Segment, x: number): State
   };
   const station = value(printing, 'length', x);
   const reach = reachOfZero(context, segment, x);
-  const worked = segment.from === 0 ? reach : sum(tidy(printing, 'length', segment.from), reach);
+  const worked =
+    segment.from === 0 ? reach : sum(tidy(printing, 'length', segment.from), reach);
   const solved: StatementLine = {
     left: name(stationSymbol),
     chain: [
@@ -166,19 +212,33 @@ function reachOfZero(context: CaseContext, segment: Segment, x: number): Express
   const { system, figures } = context.printing;
   const [c0 = 0, c1 = 0, c2 = 0] = segment.shear.local;
   const length = segment.to - segment.from;
-  const size = Math.max(Math.abs(c0), Math.abs(c1) * length, Math.abs(c2) * length ** 2);
-  const isNothing = (c: number, degree: number): boolean => Math.abs(c) * length ** degree <= 1e-12 * size;
+  const size = Math.max(
+    Math.abs(c0),
+    Math.abs(c1) * length,
+    Math.abs(c2) * length ** 2,
+  );
+  const isNothing = (c: number, degree: number): boolean =>
+    Math.abs(c) * length ** degree <= 1e-12 * size;
   const figureOf = (c: number, degree: number): Figure =>
     figureIn(figures, unitOfDegree(system, 'force', degree), c);
-  if (isNothing(c2, 2)) return cancelUnits(quotient(figureOf(Math.abs(c0), 0), figureOf(Math.abs(c1), 1)));
+  if (isNothing(c2, 2))
+    return cancelUnits(quotient(figureOf(Math.abs(c0), 0), figureOf(Math.abs(c1), 1)));
   if (isNothing(c1, 1)) {
-    return call('sqrt', cancelUnits(quotient(figureOf(Math.abs(c0), 0), figureOf(Math.abs(c2), 2))));
+    return call(
+      'sqrt',
+      cancelUnits(quotient(figureOf(Math.abs(c0), 0), figureOf(Math.abs(c2), 2))),
+    );
   }
   // Signs are turned so that the square's coefficient stands positive under the line.
   const [a, b, c] = c2 < 0 ? [-c2, -c1, -c0] : [c2, c1, c0];
   const root = Math.sqrt(Math.max(0, b * b - 4 * a * c));
-  const isPlus = Math.abs((-b + root) / (2 * a) - (x - segment.from)) <= Math.abs((-b - root) / (2 * a) - (x - segment.from));
-  const under: Term = { sign: c < 0 ? 1 : -1, of: product(number(4), figureOf(a, 2), figureOf(Math.abs(c), 0)) };
+  const isPlus =
+    Math.abs((-b + root) / (2 * a) - (x - segment.from)) <=
+    Math.abs((-b - root) / (2 * a) - (x - segment.from));
+  const under: Term = {
+    sign: c < 0 ? 1 : -1,
+    of: product(number(4), figureOf(a, 2), figureOf(Math.abs(c), 0)),
+  };
   const discriminant = sum(power(figureOf(Math.abs(b), 1), 2), under);
   const over = sum(
     { sign: b < 0 ? 1 : -1, of: figureOf(Math.abs(b), 1) },
@@ -213,7 +273,10 @@ function areas(context: CaseContext, segments: readonly Segment[]): InternalStep
   return {
     kind: 'areas',
     hasCouples: segments.some((segment) => segment.momentJump !== 0),
-    rows: [...stretches.map(({ from, area }) => rowAt(from, area)), rowAt(end, undefined)],
+    rows: [
+      ...stretches.map(({ from, area }) => rowAt(from, area)),
+      rowAt(end, undefined),
+    ],
   };
 }
 
@@ -225,7 +288,9 @@ function extremes(context: CaseContext): Statement {
   const lines = (['axial', 'shear', 'moment'] as const).flatMap((what) =>
     (['max', 'min'] as const).flatMap((word) => {
       const extreme = result.extremes[what][word];
-      return extreme.value === 0 ? [] : [extremeLine(context, { what, word, ...extreme })];
+      return extreme.value === 0
+        ? []
+        : [extremeLine(context, { what, word, ...extreme })];
     }),
   );
   return { lines };
@@ -233,14 +298,24 @@ function extremes(context: CaseContext): Statement {
 
 function extremeLine(
   context: CaseContext,
-  of: { readonly what: 'axial' | 'shear' | 'moment'; readonly word: 'max' | 'min'; readonly value: number; readonly x: number },
+  of: {
+    readonly what: 'axial' | 'shear' | 'moment';
+    readonly word: 'max' | 'min';
+    readonly value: number;
+    readonly x: number;
+  },
 ): StatementLine {
   const { printing, structure } = context;
   const letter = symbolOf[of.what];
   const meaning = `${of.word === 'max' ? 'greatest' : 'least'} ${letter.meaning}`;
   return {
     left: name({ ...letter, subscript: of.word, meaning }),
-    chain: [{ sign: '=', of: value(printing, of.what === 'moment' ? 'moment' : 'force', of.value) }],
+    chain: [
+      {
+        sign: '=',
+        of: value(printing, of.what === 'moment' ? 'moment' : 'force', of.value),
+      },
+    ],
     boxed: true,
     margin: `at ${pointAt(structure, of.x) ?? lengthText(printing, of.x)}`,
     recheck: 'none',

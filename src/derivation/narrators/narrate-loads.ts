@@ -13,8 +13,13 @@ import {
 import type { BeamLoad } from '../../project/index.ts';
 import type { Resultant, SumTerm } from '../../statics/index.ts';
 import { loadOf, loadsOfCase, keyOfShape, type CaseContext } from '../case-context.ts';
-import { acuteAngle, asDirection, degreesOf } from '../direction.ts';
-import { componentSymbol, forceFigure, isAlongAxis, isWorkedOut } from '../load-figures.ts';
+import { acuteAngle, asDirection, wordsOfDirection } from '../direction.ts';
+import {
+  componentSymbol,
+  forceFigure,
+  isAlongAxis,
+  isWorkedOut,
+} from '../load-figures.ts';
 import { asGiven, isInProjectUnit, tidy, value } from '../printing.ts';
 import type { EquationStep } from '../steps.ts';
 import { centroidSymbol } from '../symbols.ts';
@@ -30,7 +35,9 @@ export function narrateLoads(
     convert(context, id),
   );
   const conversions: readonly EquationStep[] =
-    converted.length === 0 ? [] : [{ kind: 'conversion', statement: { lines: converted } }];
+    converted.length === 0
+      ? []
+      : [{ kind: 'conversion', statement: { lines: converted } }];
   const seen = new Set<string>();
   const isNew = (key: string): boolean => {
     if (seen.has(key)) return false;
@@ -40,7 +47,9 @@ export function narrateLoads(
   const prepared = terms.flatMap((term): readonly EquationStep[] => {
     if (term.source.kind !== 'load') return [];
     const key = `${term.source.id} ${term.resultant === undefined ? '' : keyOfShape(term.resultant)}`;
-    return isNew(key) ? [...replace(context, term, isNew), ...resolve(context, term)] : [];
+    return isNew(key)
+      ? [...replace(context, term, isNew), ...resolve(context, term)]
+      : [];
   });
   return [...conversions, ...prepared];
 }
@@ -48,11 +57,15 @@ export function narrateLoads(
 /** A given size in another unit than the sums use, brought into it: `P₁ = 1,250 lb = 1.25 kip`. */
 function convert(context: CaseContext, id: string): readonly StatementLine[] {
   const defined = context.defined.get(id);
-  if (defined === undefined || defined.factor !== undefined || isWorkedOut(defined)) return [];
+  if (defined === undefined || defined.factor !== undefined || isWorkedOut(defined))
+    return [];
   const what = unitOfLoad(defined);
-  const sizes = defined.kind === 'distributed' ? [...new Set(defined.sizes)] : [defined.size];
+  const sizes =
+    defined.kind === 'distributed' ? [...new Set(defined.sizes)] : [defined.size];
   const symbol =
-    defined.kind === 'distributed' ? context.symbols.intensity(id) : context.symbols.load(id);
+    defined.kind === 'distributed'
+      ? context.symbols.intensity(id)
+      : context.symbols.load(id);
   return sizes
     .filter((size) => size.si !== 0 && !isInProjectUnit(context.printing, what, size))
     .slice(0, sizes[0]?.si === sizes[1]?.si ? 1 : 2)
@@ -89,8 +102,10 @@ function replace(
       isShare: share !== '',
       from: placeAtStation(context, resultant.from),
       to: placeAtStation(context, resultant.to),
-      direction: words(resultant.direction),
-      ordinates: ordinatesOf(context, source.id, resultant).filter(({ x }) => isNew(`${source.id} at ${x}`)),
+      direction: wordsOfDirection(resultant.direction),
+      ordinates: ordinatesOf(context, source.id, resultant).filter(({ x }) =>
+        isNew(`${source.id} at ${x}`),
+      ),
       size: sizeStatement(context, source.id, share, resultant),
       place: placeStatement(context, source.id, share, resultant),
     },
@@ -107,7 +122,11 @@ function sizeStatement(
   const base = tidy(printing, 'length', resultant.to - resultant.from);
   const symbols: readonly Expression[] = [
     name(context.symbols.intensity(id, share)),
-    name({ letter: 'b', subscript: `${context.symbols.numberOf(id)}${share}`, meaning: 'loaded length' }),
+    name({
+      letter: 'b',
+      subscript: `${context.symbols.numberOf(id)}${share}`,
+      meaning: 'loaded length',
+    }),
   ];
   const half = (factors: readonly Expression[]): Expression =>
     resultant.shape === 'triangle'
@@ -115,8 +134,19 @@ function sizeStatement(
       : product(...factors);
   return {
     lines: [
-      { left: name(context.symbols.load(id, share)), chain: [{ sign: '=', of: half(symbols) }], recheck: 'none' },
-      { chain: [{ sign: '=', of: cancelUnits(half([heightOf(context, id, resultant), base])) }] },
+      {
+        left: name(context.symbols.load(id, share)),
+        chain: [{ sign: '=', of: half(symbols) }],
+        recheck: 'none',
+      },
+      {
+        chain: [
+          {
+            sign: '=',
+            of: cancelUnits(half([heightOf(context, id, resultant), base])),
+          },
+        ],
+      },
       { chain: [{ sign: '=', of: value(printing, 'force', resultant.magnitude) }] },
     ],
   };
@@ -159,7 +189,8 @@ function resolve(context: CaseContext, term: SumTerm): readonly EquationStep[] {
   if (source.kind !== 'load' || term.quantity === 'couple') return [];
   const direction = directionOf(context, term);
   if (isAlongAxis(direction)) return [];
-  const share = term.resultant === undefined ? '' : context.shareOf(source.id, term.resultant);
+  const share =
+    term.resultant === undefined ? '' : context.shareOf(source.id, term.resultant);
   const symbol = context.symbols.load(source.id, share);
   const size = forceFigure(context, loadOf(context.structure, source.id), term);
   const angle = acuteAngle(context.printing, direction);
@@ -168,8 +199,18 @@ function resolve(context: CaseContext, term: SumTerm): readonly EquationStep[] {
     return {
       left: name(componentSymbol(symbol, axis)),
       chain: [
-        { sign: '=' as const, of: product(size, call(axis === 'x' ? 'cos' : 'sin', angle)) },
-        { sign: '=' as const, of: value(context.printing, 'force', (term.magnitude ?? 0) * Math.abs(cosine)) },
+        {
+          sign: '=' as const,
+          of: product(size, call(axis === 'x' ? 'cos' : 'sin', angle)),
+        },
+        {
+          sign: '=' as const,
+          of: value(
+            context.printing,
+            'force',
+            (term.magnitude ?? 0) * Math.abs(cosine),
+          ),
+        },
       ],
     };
   });
@@ -187,18 +228,14 @@ function resolve(context: CaseContext, term: SumTerm): readonly EquationStep[] {
   ];
 }
 
-function directionOf({ structure }: CaseContext, term: SumTerm): readonly [number, number] {
+function directionOf(
+  { structure }: CaseContext,
+  term: SumTerm,
+): readonly [number, number] {
   if (term.resultant !== undefined) return term.resultant.direction;
   if (term.source.kind !== 'load') return [0, -1];
   const load = loadOf(structure, term.source.id);
   if (load.kind !== 'point') return [0, -1];
   const size = Math.hypot(load.fx, load.fy);
   return size === 0 ? [0, -1] : [load.fx / size, load.fy / size];
-}
-
-/** A direction in words: down, up, right, left, or its angle. */
-export function words(direction: readonly [number, number]): string {
-  const degrees = degreesOf(direction);
-  const named: Readonly<Record<number, string>> = { 0: 'right', 90: 'up', 180: 'left', 270: 'down' };
-  return named[degrees] ?? `toward ${Number(degrees.toFixed(2))}° (from +x, counterclockwise)`;
 }

@@ -7,7 +7,10 @@ import type { StaticsStep } from '../steps.ts';
 import { reactionSymbol, senseOf } from '../symbols.ts';
 
 /** Item 2: which reactions each support can give, drawn in their positive sense. */
-export function narrateSupports({ structure, printing }: MemberContext): readonly StaticsStep[] {
+export function narrateSupports({
+  structure,
+  printing,
+}: MemberContext): readonly StaticsStep[] {
   return [
     {
       kind: 'release',
@@ -30,8 +33,13 @@ export function narrateSupports({ structure, printing }: MemberContext): readonl
 type ReleaseRow = Extract<StaticsStep, { kind: 'release' }>['rows'][number];
 
 /** How a slanted reaction stands to the axis, from which the sines and cosines of the sums come. */
-function inclinedFact(printing: Printing, restraints: readonly Restraint[]): ReleaseRow['inclined'] {
-  const slanted = restraints.find((r) => r.kind === 'force' && r.direction[0] !== 0 && r.direction[1] !== 0);
+function inclinedFact(
+  printing: Printing,
+  restraints: readonly Restraint[],
+): ReleaseRow['inclined'] {
+  const slanted = restraints.find(
+    (r) => r.kind === 'force' && r.direction[0] !== 0 && r.direction[1] !== 0,
+  );
   if (slanted?.kind !== 'force') return undefined;
   const [dx, dy] = slanted.direction;
   return {
@@ -70,7 +78,9 @@ export function narrateDeterminacy(
       mechanisms: found.mechanisms,
       condition: numberText(found.condition, 2),
       isNearlyUnstable: found.nearlyUnstable,
-      alongX: of((restraint) => restraint.kind === 'force' && restraint.direction[0] !== 0),
+      alongX: of(
+        (restraint) => restraint.kind === 'force' && restraint.direction[0] !== 0,
+      ),
       acrossAndTurning: of((restraint) => !isAlongX(restraint)),
       holdsTurning: of((restraint) => restraint.kind === 'moment').length > 0,
       hinges,

@@ -25,7 +25,10 @@ import { oppositeSense, senseOf } from '../symbols.ts';
 import { solveFor, sumStatement } from './solve-for.ts';
 
 /** The sum's name with its positive sense, as the project counts it. */
-export function titleOf({ structure, conventions, printing }: CaseContext, sum: Sum): Expression {
+export function titleOf(
+  { structure, conventions, printing }: CaseContext,
+  sum: Sum,
+): Expression {
   if (sum.kind === 'moments') {
     const about = pointAt(structure, sum.about) ?? lengthText(printing, sum.about);
     return sumOfMoments(about, conventions.moments.value);
@@ -63,7 +66,9 @@ export function foundOf(context: CaseContext, unknown: Unknown): Found {
     symbol,
     value: value(context.printing, isCouple(context, unknown) ? 'moment' : 'force', si),
     ...(si === 0 ? {} : { acts: acting }),
-    ...(unknown.kind === 'hinge' ? { hinge: unknown.point, actsLeft: oppositeSense(acting) } : {}),
+    ...(unknown.kind === 'hinge'
+      ? { hinge: unknown.point, actsLeft: oppositeSense(acting) }
+      : {}),
     isNegative: si < 0,
     isZero: si === 0,
   };
@@ -84,8 +89,13 @@ function positiveSense({ structure }: CaseContext, unknown: Unknown): Sense {
 }
 
 /** Why a sum comes next: what drops out of it. */
-function whyOf(step: WorkedSum, clears: readonly Symbol[]): 'clears-all-but-one' | 'one-unknown-left' {
-  return step.sum.kind === 'moments' && clears.length > 0 ? 'clears-all-but-one' : 'one-unknown-left';
+function whyOf(
+  step: WorkedSum,
+  clears: readonly Symbol[],
+): 'clears-all-but-one' | 'one-unknown-left' {
+  return step.sum.kind === 'moments' && clears.length > 0
+    ? 'clears-all-but-one'
+    : 'one-unknown-left';
 }
 
 /** A step that one sum solves. */
@@ -102,7 +112,10 @@ export function narrateSum(
     valueOfUnknown(context.result, step.finds),
   );
   const clears = clearedNow(context, step, known);
-  const about = step.sum.kind === 'moments' ? pointAt(context.structure, step.sum.about) : undefined;
+  const about =
+    step.sum.kind === 'moments'
+      ? pointAt(context.structure, step.sum.about)
+      : undefined;
   const piece = pieceName(context, step.part);
   return {
     kind: 'sum',
@@ -123,14 +136,22 @@ export function narrateSum(
 }
 
 /** The unknowns that drop out and are not known yet: the reason for the choice. */
-function clearedNow(context: CaseContext, step: WorkedSum, known: KnownValues): readonly Symbol[] {
+function clearedNow(
+  context: CaseContext,
+  step: WorkedSum,
+  known: KnownValues,
+): readonly Symbol[] {
   return step.clears
     .filter((unknown) => !known.has(keyOfUnknown(unknown)))
     .map((unknown) => context.symbols.unknown(unknown));
 }
 
 /** The worth of known terms of a sum, in the unit of its terms. */
-export function numeratorFigure({ printing }: CaseContext, sum: Sum, si: number): Figure {
+export function numeratorFigure(
+  { printing }: CaseContext,
+  sum: Sum,
+  si: number,
+): Figure {
   if (sum.kind === 'forces') return value(printing, 'force', si);
   const unit = multiplyUnits(
     displayUnit(printing.system, 'force'),

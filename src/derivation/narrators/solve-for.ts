@@ -30,7 +30,9 @@ export interface Solving {
  */
 export function solveFor(solving: Solving): Statement {
   const { symbol, entries, result } = solving;
-  const unknown = entries.find((entry) => entry.unknown !== undefined && entry.worth !== 0);
+  const unknown = entries.find(
+    (entry) => entry.unknown !== undefined && entry.worth !== 0,
+  );
   if (unknown === undefined) throw new RangeError('the sum holds no unknown');
   const others = entries.filter((entry) => entry !== unknown && entry.worth !== 0);
   const left = name(symbol);
@@ -43,7 +45,10 @@ export function solveFor(solving: Solving): Statement {
     of: entry.numeric,
   }));
   // Positive terms first, so that no line begins with a minus where it need not.
-  const ordered = [...moved.filter(({ sign }) => sign > 0), ...moved.filter(({ sign }) => sign < 0)];
+  const ordered = [
+    ...moved.filter(({ sign }) => sign > 0),
+    ...moved.filter(({ sign }) => sign < 0),
+  ];
   const numerator = sum(...ordered);
   const under = unknown.coefficient;
   const line = (of: Expression, withLeft: boolean): StatementLine => ({
@@ -76,7 +81,8 @@ const mostOverALine = 4;
 /** A single figure, with a minus or without: nothing is left to work out. */
 function isBare(of: Expression): boolean {
   return (
-    of.kind === 'figure' || (of.kind === 'sum' && of.terms.length === 1 && of.terms[0]?.of.kind === 'figure')
+    of.kind === 'figure' ||
+    (of.kind === 'sum' && of.terms.length === 1 && of.terms[0]?.of.kind === 'figure')
   );
 }
 
@@ -89,7 +95,10 @@ export function sumStatement(
   const terms = (read: (entry: Entry) => Expression): Expression =>
     entries.length === 0
       ? zero
-      : { kind: 'sum', terms: entries.map((entry) => ({ sign: entry.sign, of: read(entry) })) };
+      : {
+          kind: 'sum',
+          terms: entries.map((entry) => ({ sign: entry.sign, of: read(entry) })),
+        };
   const line = (of: Expression): StatementLine => ({
     chain: [
       { sign: '=', of: plainIfSingle(of) },
@@ -97,7 +106,10 @@ export function sumStatement(
     ],
     recheck: 'none',
   });
-  const symbols: StatementLine = { left: title, ...line(terms((entry) => entry.symbolic)) };
+  const symbols: StatementLine = {
+    left: title,
+    ...line(terms((entry) => entry.symbolic)),
+  };
   const hasNumbers = entries.some(({ symbolic, numeric }) => symbolic !== numeric);
   if (!hasNumbers) return { lines: [symbols] };
   const isClosed = entries.every((entry) => entry.unknown === undefined);

@@ -19,7 +19,9 @@ export function describeMember(context: MemberContext): string {
 /** What the free body shows. */
 export function describeFreeBody({ structure, symbols }: MemberContext): string {
   const unknowns = structure.supports.flatMap(({ point, restraints }) =>
-    restraints.map((_, index) => symbols.unknown({ kind: 'reaction', point, index }).meaning),
+    restraints.map(
+      (_, index) => symbols.unknown({ kind: 'reaction', point, index }).meaning,
+    ),
   );
   return `Free body of the whole member: the supports are replaced by ${unknowns.join(', ')}; every load acts as given.`;
 }
@@ -38,15 +40,22 @@ export function describeDiagrams(context: MemberContext, result: BeamResult): st
 }
 
 /** What an envelope shows. */
-export function describeEnvelope(context: MemberContext, results: readonly BeamResult[]): string {
-  const each = results.map((result) => `${result.mark}: ${extremesText(context, result)}`);
+export function describeEnvelope(
+  context: MemberContext,
+  results: readonly BeamResult[],
+): string {
+  const each = results.map(
+    (result) => `${result.mark}: ${extremesText(context, result)}`,
+  );
   return `Envelope of shear and moment. ${each.join('. ')}.`;
 }
 
 function extremesText(context: MemberContext, { extremes }: BeamResult): string {
   const { printing } = context;
-  const one = (what: 'force' | 'moment', { value, x }: { value: number; x: number }): string =>
-    `${valueText(printing, what, value)} at ${placeText(context, x)}`;
+  const one = (
+    what: 'force' | 'moment',
+    { value, x }: { value: number; x: number },
+  ): string => `${valueText(printing, what, value)} at ${placeText(context, x)}`;
   return [
     `shear between ${one('force', extremes.shear.min)} and ${one('force', extremes.shear.max)}`,
     `moment between ${one('moment', extremes.moment.min)} and ${one('moment', extremes.moment.max)}`,
@@ -64,14 +73,15 @@ function describeLoad(context: MemberContext, load: Load): string {
     case 'point': {
       const size = Math.hypot(load.fx, load.fy);
       const degrees = Number(degreesOf([load.fx, load.fy]).toFixed(2));
-      const way = degrees === 270 ? 'down' : degrees === 90 ? 'up' : `toward ${degrees}°`;
+      const way =
+        degrees === 270 ? 'down' : degrees === 90 ? 'up' : `toward ${degrees}°`;
       return `${tag}${valueText(printing, 'force', size)} ${way} at ${placeText(context, load.x)}`;
     }
     case 'couple':
       return `${tag}couple ${valueText(printing, 'moment', Math.abs(load.m))} ${load.m < 0 ? 'clockwise' : 'counterclockwise'} at ${placeText(context, load.x)}`;
     case 'distributed': {
-      const ends = [Math.hypot(load.x1, load.y1), Math.hypot(load.x2, load.y2)].map((si) =>
-        valueText(printing, 'force-per-length', si),
+      const ends = [Math.hypot(load.x1, load.y1), Math.hypot(load.x2, load.y2)].map(
+        (si) => valueText(printing, 'force-per-length', si),
       );
       const size = ends[0] === ends[1] ? ends[0] : `${ends.join(' to ')}`;
       return `${tag}${size} from ${placeText(context, load.from)} to ${placeText(context, load.to)}`;

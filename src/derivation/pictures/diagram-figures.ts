@@ -16,13 +16,14 @@ import { pictureLoad } from './picture-loads.ts';
 
 type InternalForce = 'axial' | 'shear' | 'moment';
 
-const letters: Readonly<Record<InternalForce, string>> = { axial: 'N', shear: 'V', moment: 'M' };
+const letters: Readonly<Record<InternalForce, string>> = {
+  axial: 'N',
+  shear: 'V',
+  moment: 'M',
+};
 
 /** Shear and moment (and axial force where there is any) of one result under the member. */
-export function diagramsFigure(
-  context: MemberContext,
-  result: BeamResult,
-): FigureSpec {
+export function diagramsFigure(context: MemberContext, result: BeamResult): FigureSpec {
   const loads = context.structure.loads.filter((load) => load.case === result.mark);
   const picture = memberPicture(context, {
     supports: pictureSupports(context),
@@ -31,7 +32,9 @@ export function diagramsFigure(
   });
   const { max, min } = result.extremes.axial;
   const shown: readonly InternalForce[] =
-    max.value === 0 && min.value === 0 ? ['shear', 'moment'] : ['axial', 'shear', 'moment'];
+    max.value === 0 && min.value === 0
+      ? ['shear', 'moment']
+      : ['axial', 'shear', 'moment'];
   return {
     kind: 'diagrams',
     picture: { ...picture, dimensions: [] },
@@ -58,7 +61,10 @@ export function envelopeFigure(
         { of: max, style: 'solid' },
         { of: min, style: 'solid' },
       ],
-      keyValues: [...extremeValue(context, max, what, 'max'), ...extremeValue(context, min, what, 'min')],
+      keyValues: [
+        ...extremeValue(context, max, what, 'max'),
+        ...extremeValue(context, min, what, 'min'),
+      ],
     };
   });
   return {
@@ -69,7 +75,10 @@ export function envelopeFigure(
   };
 }
 
-function frameOf(context: MemberContext, what: InternalForce): Pick<Diagram, 'quantity' | 'title' | 'positive'> {
+function frameOf(
+  context: MemberContext,
+  what: InternalForce,
+): Pick<Diagram, 'quantity' | 'title' | 'positive'> {
   const unit = unitName(context.printing, what === 'moment' ? 'moment' : 'force');
   const onTension = context.conventions.momentDiagram.value === 'tension';
   return {
@@ -79,7 +88,11 @@ function frameOf(context: MemberContext, what: InternalForce): Pick<Diagram, 'qu
   };
 }
 
-function diagramOf(context: MemberContext, result: BeamResult, what: InternalForce): Diagram {
+function diagramOf(
+  context: MemberContext,
+  result: BeamResult,
+  what: InternalForce,
+): Diagram {
   return {
     ...frameOf(context, what),
     curves: [{ of: result[what], style: 'solid' }],
@@ -88,7 +101,11 @@ function diagramOf(context: MemberContext, result: BeamResult, what: InternalFor
 }
 
 /** Values on both sides of every key station, each once where they are equal, and the extremes between. */
-function keyValues(context: MemberContext, result: BeamResult, what: InternalForce): readonly KeyValue[] {
+function keyValues(
+  context: MemberContext,
+  result: BeamResult,
+  what: InternalForce,
+): readonly KeyValue[] {
   const { max, min } = result.extremes[what];
   const isExtreme = (x: number, si: number): boolean =>
     [max, min].some((extreme) => extreme.x === x && extreme.value === si && si !== 0);
@@ -104,9 +121,13 @@ function keyValues(context: MemberContext, result: BeamResult, what: InternalFor
     const { left, right } = station[what];
     if (index === 0) return [at(station.x, right, 'right')];
     if (index === stations.length - 1) return [at(station.x, left, 'left')];
-    return left === right ? [at(station.x, left)] : [at(station.x, left, 'left'), at(station.x, right, 'right')];
+    return left === right
+      ? [at(station.x, left)]
+      : [at(station.x, left, 'left'), at(station.x, right, 'right')];
   });
-  const between = [max, min].filter(({ x }) => !stations.some((station) => station.x === x));
+  const between = [max, min].filter(
+    ({ x }) => !stations.some((station) => station.x === x),
+  );
   return [...fromStations, ...between.map(({ x, value: si }) => at(x, si))];
 }
 
@@ -122,7 +143,11 @@ function extremeValue(
   return [{ x: extreme.x, value: extreme.value, label, isExtreme: true }];
 }
 
-function numberLabel({ printing }: MemberContext, what: InternalForce, si: number): string {
+function numberLabel(
+  { printing }: MemberContext,
+  what: InternalForce,
+  si: number,
+): string {
   const of = value(printing, what === 'moment' ? 'moment' : 'force', si);
   return formatNumber(countOf(of), { kind: 'figures', count: printing.figures }).text;
 }

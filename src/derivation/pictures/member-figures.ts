@@ -1,5 +1,11 @@
 import type { FigureSpec, PictureLoad } from '../../figure/index.ts';
-import { partsOf, termsOfSum, wholeOf, type Load, type Part } from '../../statics/index.ts';
+import {
+  partsOf,
+  termsOfSum,
+  wholeOf,
+  type Load,
+  type Part,
+} from '../../statics/index.ts';
 import type { MemberContext } from '../case-context.ts';
 import { describeFreeBody, describeMember, describePieces } from './alternates.ts';
 import { memberPicture, pictureReactions, pictureSupports } from './member-picture.ts';
@@ -22,7 +28,11 @@ export function freeBodyFigure(context: MemberContext): FigureSpec {
     loads: context.structure.loads.map((load) => pictureLoad(context, load, 'symbol')),
     reactions: pictureReactions(context, wholeOf(context.structure)),
   });
-  return { kind: 'free-body', pictures: [picture], alternate: describeFreeBody(context) };
+  return {
+    kind: 'free-body',
+    pictures: [picture],
+    alternate: describeFreeBody(context),
+  };
 }
 
 /** The pieces between hinges set free, equal and opposite forces on the two sides of each hinge. */
@@ -50,8 +60,8 @@ function loadsOn(context: MemberContext, part: Part): readonly PictureLoad[] {
   const { structure } = context;
   const ids = new Set(
     structure.cases.flatMap((mark) =>
-      termsOfSum(structure, mark, part, { kind: 'forces', along: 'y' }).flatMap(({ source }) =>
-        source.kind === 'load' ? [source.id] : [],
+      termsOfSum(structure, mark, part, { kind: 'forces', along: 'y' }).flatMap(
+        ({ source }) => (source.kind === 'load' ? [source.id] : []),
       ),
     ),
   );

@@ -1,4 +1,9 @@
-import type { BeamPicture, PictureLoad, PictureReaction, PictureSupport } from '../../figure/index.ts';
+import type {
+  BeamPicture,
+  PictureLoad,
+  PictureReaction,
+  PictureSupport,
+} from '../../figure/index.ts';
 import type { BeamSupport } from '../../project/index.ts';
 import { termsOfSum, type Part, type Restraint } from '../../statics/index.ts';
 import type { MemberContext } from '../case-context.ts';
@@ -22,11 +27,17 @@ export function memberPicture(
   const { points } = structure;
   const between = points.slice(1).map((point, index) => {
     const from = points[index]?.x ?? 0;
-    return { from, to: point.x, label: textLabel(dimensionText(printing, point.x - from)) };
+    return {
+      from,
+      to: point.x,
+      label: textLabel(dimensionText(printing, point.x - from)),
+    };
   });
   const start = points[0]?.x ?? 0;
   const end = points.at(-1)?.x ?? 0;
-  const overall = [{ from: start, to: end, label: textLabel(dimensionText(printing, end - start)) }];
+  const overall = [
+    { from: start, to: end, label: textLabel(dimensionText(printing, end - start)) },
+  ];
   return {
     start,
     end,
@@ -40,11 +51,16 @@ export function memberPicture(
 }
 
 /** The supports as symbols. */
-export function pictureSupports({ structure, definition }: MemberContext): readonly PictureSupport[] {
+export function pictureSupports({
+  structure,
+  definition,
+}: MemberContext): readonly PictureSupport[] {
   return definition.supports.map((support) => ({
     x: structure.points.find(({ name }) => name === support.point)?.x ?? 0,
     type: drawnAs(support),
-    ...(support.normal === undefined ? {} : { normal: (support.normal.si * 180) / Math.PI }),
+    ...(support.normal === undefined
+      ? {}
+      : { normal: (support.normal.si * 180) / Math.PI }),
   }));
 }
 
@@ -63,21 +79,31 @@ export function pictureReactions(
   return terms.flatMap(({ source, x }): readonly PictureReaction[] => {
     if (source.kind === 'load') return [];
     if (source.kind === 'reaction') {
-      const restraint = structure.supports.find(({ point }) => point === source.point)?.restraints[
-        source.index
-      ];
+      const restraint = structure.supports.find(({ point }) => point === source.point)
+        ?.restraints[source.index];
       return restraint === undefined ? [] : [drawnReaction(source.point, x, restraint)];
     }
-    const unknown = { kind: 'hinge', point: source.point, component: source.component } as const;
+    const unknown = {
+      kind: 'hinge',
+      point: source.point,
+      component: source.component,
+    } as const;
     const axis = source.component === 'x' ? 0 : 90;
     // Drawn in its positive sense on the piece to the right of the hinge, turned round on the left one.
     const degrees = source.side === 'left' ? axis + 180 : axis;
-    return [{ kind: 'force', x, degrees, label: symbolLabel(symbols.unknown(unknown)) }];
+    return [
+      { kind: 'force', x, degrees, label: symbolLabel(symbols.unknown(unknown)) },
+    ];
   });
 }
 
-function drawnReaction(point: string, x: number, restraint: Restraint): PictureReaction {
+function drawnReaction(
+  point: string,
+  x: number,
+  restraint: Restraint,
+): PictureReaction {
   const label = symbolLabel(reactionSymbol(point, restraint));
-  if (restraint.kind === 'moment') return { kind: 'moment', x, turn: 'counterclockwise', label };
+  if (restraint.kind === 'moment')
+    return { kind: 'moment', x, turn: 'counterclockwise', label };
   return { kind: 'force', x, degrees: degreesOf(restraint.direction), label };
 }

@@ -67,7 +67,10 @@ function distributed(
       ? equalsLabel(symbol, sizeFigure(context, load.id, 'force-per-length', si))
       : symbolLabel(symbol);
   const isUniform = sizes[0] === sizes[1];
-  const second = sizes[1] === 0 || (shows === 'symbol' && sizes[0] !== 0) ? undefined : label(sizes[1]);
+  const second =
+    sizes[1] === 0 || (shows === 'symbol' && sizes[0] !== 0)
+      ? undefined
+      : label(sizes[1]);
   return {
     kind: 'distributed',
     case: load.case,

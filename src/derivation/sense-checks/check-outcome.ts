@@ -14,5 +14,7 @@ export const agreementTolerance: number = 1e-9;
 
 /** True where two values agree to the tolerance, judged by a scale. */
 export function agree(a: number, b: number, scale: number): boolean {
-  return Math.abs(a - b) <= agreementTolerance * Math.max(scale, Math.abs(a), Math.abs(b));
+  return (
+    Math.abs(a - b) <= agreementTolerance * Math.max(scale, Math.abs(a), Math.abs(b))
+  );
 }

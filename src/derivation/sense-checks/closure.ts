@@ -10,7 +10,13 @@ import {
   type Sum,
   type SumTerm,
 } from '../../statics/index.ts';
-import { hingeUnknowns, keyOfShape, pointAt, type CaseContext, type KnownValues } from '../case-context.ts';
+import {
+  hingeUnknowns,
+  keyOfShape,
+  pointAt,
+  type CaseContext,
+  type KnownValues,
+} from '../case-context.ts';
 import { entriesOf, entriesOfTerms, type Entry } from '../entries.ts';
 import { bareZero, kindOf, pieceName, titleOf } from '../narrators/narrate-sum.ts';
 import { sumStatement } from '../narrators/solve-for.ts';
@@ -22,7 +28,11 @@ export function closureChecks(context: CaseContext): readonly CheckOutcome[] {
   const known = allKnown(context);
   const { steps, checks } = solvingOrder(context.structure);
   const prepared = preparedShapes(
-    steps.flatMap(sumsOfStep).flatMap(({ part, sum }) => termsOfSum(context.structure, context.mark, part, sum)),
+    steps
+      .flatMap(sumsOfStep)
+      .flatMap(({ part, sum }) =>
+        termsOfSum(context.structure, context.mark, part, sum),
+      ),
   );
   return checks.map(({ part, sum }) => {
     const terms = termsMetAbove(context, part, { sum, prepared });
@@ -38,7 +48,10 @@ export function closureChecks(context: CaseContext): readonly CheckOutcome[] {
       fact: {
         kind: 'check',
         check: kind === 'moments' ? 'moments-about' : kind,
-        facts: { about: aboutText(context, sum), ...(piece === undefined ? {} : { piece }) },
+        facts: {
+          about: aboutText(context, sum),
+          ...(piece === undefined ? {} : { piece }),
+        },
         statement,
       },
       ...closed(context, sum, entries),
@@ -54,11 +67,17 @@ export function usedSumsClose(context: CaseContext): readonly CheckOutcome[] {
     .map(({ part, sum }) => closed(context, sum, entriesOf(context, part, sum, known)));
 }
 
-function closed(context: CaseContext, sum: Sum, entries: readonly Entry[]): CheckOutcome {
+function closed(
+  context: CaseContext,
+  sum: Sum,
+  entries: readonly Entry[],
+): CheckOutcome {
   const left = entries.reduce((total, entry) => total + entry.worth, 0);
   const scale = entries.reduce((total, entry) => total + Math.abs(entry.worth), 0);
   const isMoments = sum.kind === 'moments';
-  const name = isMoments ? `moments about ${aboutText(context, sum)}` : `the forces along ${sum.along}`;
+  const name = isMoments
+    ? `moments about ${aboutText(context, sum)}`
+    : `the forces along ${sum.along}`;
   return {
     holds: Math.abs(left) <= agreementTolerance * scale,
     finding: `${name} leave ${valueText(context.printing, isMoments ? 'moment' : 'force', left)}`,
@@ -71,10 +90,15 @@ function aboutText({ structure, printing }: CaseContext, sum: Sum): string {
 }
 
 function preparedShapes(terms: readonly SumTerm[]): ReadonlySet<string> {
-  return new Set(terms.flatMap(({ source, resultant }) => shapeKey(source, resultant) ?? []));
+  return new Set(
+    terms.flatMap(({ source, resultant }) => shapeKey(source, resultant) ?? []),
+  );
 }
 
-function shapeKey(source: SumTerm['source'], resultant: SumTerm['resultant']): string | undefined {
+function shapeKey(
+  source: SumTerm['source'],
+  resultant: SumTerm['resultant'],
+): string | undefined {
   if (source.kind !== 'load' || resultant === undefined) return undefined;
   return `${source.id} ${keyOfShape(resultant)}`;
 }
@@ -95,10 +119,14 @@ function termsMetAbove(
     return key === undefined || prepared.has(key);
   };
   if (whole.every(isMet)) return whole;
-  const inside = partsOf(structure).filter(({ from, to }) => from >= part.from && to <= part.to);
+  const inside = partsOf(structure).filter(
+    ({ from, to }) => from >= part.from && to <= part.to,
+  );
   const byPiece = inside
     .flatMap((piece) => termsOfSum(structure, mark, piece, sum))
-    .filter(({ source, x }) => source.kind !== 'hinge' || x <= part.from || x >= part.to);
+    .filter(
+      ({ source, x }) => source.kind !== 'hinge' || x <= part.from || x >= part.to,
+    );
   return byPiece.every(isMet) ? byPiece : whole;
 }
 

@@ -18,15 +18,23 @@ function changesUpTo(context: CaseContext, x: number): readonly number[] {
   });
 }
 
-function sumOfChanges({ printing }: CaseContext, changes: readonly number[]): Expression {
+function sumOfChanges(
+  { printing }: CaseContext,
+  changes: readonly number[],
+): Expression {
   const terms = changes
     .filter((change) => change !== 0)
-    .map((si): Term => ({ sign: si < 0 ? -1 : 1, of: value(printing, 'moment', Math.abs(si)) }));
+    .map((si): Term => ({
+      sign: si < 0 ? -1 : 1,
+      of: value(printing, 'moment', Math.abs(si)),
+    }));
   return terms.length === 0 ? value(printing, 'moment', 0) : sum(...terms);
 }
 
-const totalOf = (changes: readonly number[]): number => changes.reduce((all, change) => all + change, 0);
-const scaleOf = (changes: readonly number[]): number => changes.reduce((all, change) => all + Math.abs(change), 0);
+const totalOf = (changes: readonly number[]): number =>
+  changes.reduce((all, change) => all + change, 0);
+const scaleOf = (changes: readonly number[]): number =>
+  changes.reduce((all, change) => all + Math.abs(change), 0);
 
 /** The areas of the shear diagram, and the couples, carry the moment from its first value to its last. */
 export function areaCheck(context: CaseContext): readonly CheckOutcome[] {
@@ -52,7 +60,12 @@ export function areaCheck(context: CaseContext): readonly CheckOutcome[] {
           lines: [
             {
               left: sumOfChanges(context, changes),
-              chain: [{ sign: '=', of: value(printing, 'moment', agree(total, 0, scale) ? 0 : end) }],
+              chain: [
+                {
+                  sign: '=',
+                  of: value(printing, 'moment', agree(total, 0, scale) ? 0 : end),
+                },
+              ],
               recheck: 'closure',
             },
           ],
@@ -81,8 +94,15 @@ export function hingeChecks(context: CaseContext): readonly CheckOutcome[] {
         facts: { point },
         statement: {
           lines: [
-            { left: functionOf(momentSymbol, tidy(printing, 'length', x)), chain: [{ sign: '=', of: sumOfChanges(context, changes) }], recheck: 'none' },
-            { chain: [{ sign: '=', of: value(printing, 'moment', 0) }], recheck: 'closure' },
+            {
+              left: functionOf(momentSymbol, tidy(printing, 'length', x)),
+              chain: [{ sign: '=', of: sumOfChanges(context, changes) }],
+              recheck: 'none',
+            },
+            {
+              chain: [{ sign: '=', of: value(printing, 'moment', 0) }],
+              recheck: 'closure',
+            },
           ],
         },
       },
@@ -105,7 +125,8 @@ export function cutFromRight(context: CaseContext): readonly CheckOutcome[] {
   if (extreme.value === 0) return [];
   const fromLeft = valueAt(result.moment, extreme.x, 'left');
   const fromRight = valueAt(result.moment, extreme.x, 'right');
-  const isLeft = Math.abs(fromLeft - extreme.value) < Math.abs(fromRight - extreme.value);
+  const isLeft =
+    Math.abs(fromLeft - extreme.value) < Math.abs(fromRight - extreme.value);
   const side = isLeft ? 'left' : 'right';
   const jumps = !agree(fromLeft, fromRight, Math.abs(extreme.value));
   // At the right end nothing is left beyond the cut; the areas have said what the moment is there.

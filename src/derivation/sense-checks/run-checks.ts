@@ -2,7 +2,11 @@ import type { CaseContext } from '../case-context.ts';
 import type { CheckOutcome } from './check-outcome.ts';
 import { closureChecks, usedSumsClose } from './closure.ts';
 import { areaCheck, cutFromRight, hingeChecks } from './diagrams.ts';
-import { componentsAgree, curvesFromTheRight, extremesAreGreatest } from './result-agrees.ts';
+import {
+  componentsAgree,
+  curvesFromTheRight,
+  extremesAreGreatest,
+} from './result-agrees.ts';
 import { spanChecks } from './span-checks.ts';
 import { standardCaseChecks } from './standard-cases.ts';
 

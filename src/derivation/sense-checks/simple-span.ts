@@ -17,7 +17,8 @@ export interface SimpleSpan {
 export function simpleSpan({ structure, mark }: CaseContext): SimpleSpan | undefined {
   const [left, right, ...more] = [...structure.supports].sort((a, b) => a.x - b.x);
   if (left === undefined || right === undefined || more.length > 0) return undefined;
-  if (structure.hinges.length > 0 || !isSimple(left) || !isSimple(right)) return undefined;
+  if (structure.hinges.length > 0 || !isSimple(left) || !isSimple(right))
+    return undefined;
   const loads = loadsOfCase(structure, mark);
   const downward = downwardOf(loads);
   return {
@@ -32,7 +33,9 @@ export function simpleSpan({ structure, mark }: CaseContext): SimpleSpan | undef
 function isSimple({ restraints }: Support): boolean {
   return (
     restraints.some((r) => r.kind === 'force' && r.direction[0] === 0) &&
-    restraints.every((r) => r.kind === 'force' && (r.direction[0] === 0 || r.direction[1] === 0))
+    restraints.every(
+      (r) => r.kind === 'force' && (r.direction[0] === 0 || r.direction[1] === 0),
+    )
   );
 }
 
@@ -61,7 +64,10 @@ function downwardOf(loads: readonly Load[]): SimpleSpan['downward'] | undefined 
 }
 
 /** True where the structure and the loads of the case are the same seen from the other end. */
-export function isSymmetric(structure: BeamStructure, { left, right, loads }: SimpleSpan): boolean {
+export function isSymmetric(
+  structure: BeamStructure,
+  { left, right, loads }: SimpleSpan,
+): boolean {
   const first = structure.points[0]?.x ?? 0;
   const last = structure.points.at(-1)?.x ?? 0;
   const margin = 1e-9 * (last - first);
@@ -80,7 +86,10 @@ export function isSymmetric(structure: BeamStructure, { left, right, loads }: Si
 function isMirror(
   load: Load,
   other: Load,
-  { near, mirror }: { near: (a: number, b: number) => boolean; mirror: (x: number) => number },
+  {
+    near,
+    mirror,
+  }: { near: (a: number, b: number) => boolean; mirror: (x: number) => number },
 ): boolean {
   if (load.kind === 'point' && other.kind === 'point') {
     return near(mirror(load.x), other.x) && load.fy === other.fy;

@@ -1,4 +1,12 @@
-import { exactly, name, number, product, quotient, type Expression, type StatementLine } from '../../equation/index.ts';
+import {
+  exactly,
+  name,
+  number,
+  product,
+  quotient,
+  type Expression,
+  type StatementLine,
+} from '../../equation/index.ts';
 import { displayUnit } from '../../units/index.ts';
 import type { Support } from '../../statics/index.ts';
 import type { CaseContext } from '../case-context.ts';
@@ -21,13 +29,22 @@ export function spanChecks(context: CaseContext): readonly CheckOutcome[] {
 }
 
 /** The vertical reaction at a support: its symbol, value and figure. */
-function vertical(context: CaseContext, support: Support): { si: number; symbol: Expression; figure: Expression } {
-  const si = context.result.reactions.find(({ point }) => point === support.point)?.y ?? 0;
-  const symbol = name(reactionSymbol(support.point, { kind: 'force', direction: [0, 1] }));
+function vertical(
+  context: CaseContext,
+  support: Support,
+): { si: number; symbol: Expression; figure: Expression } {
+  const si =
+    context.result.reactions.find(({ point }) => point === support.point)?.y ?? 0;
+  const symbol = name(
+    reactionSymbol(support.point, { kind: 'force', direction: [0, 1] }),
+  );
   return { si, symbol, figure: value(context.printing, 'force', si) };
 }
 
-function symmetryCheck(context: CaseContext, span: SimpleSpan): readonly CheckOutcome[] {
+function symmetryCheck(
+  context: CaseContext,
+  span: SimpleSpan,
+): readonly CheckOutcome[] {
   if (!isSymmetric(context.structure, span)) return [];
   const [a, b] = [vertical(context, span.left), vertical(context, span.right)];
   return [
@@ -38,7 +55,14 @@ function symmetryCheck(context: CaseContext, span: SimpleSpan): readonly CheckOu
         facts: { left: span.left.point, right: span.right.point },
         statement: {
           lines: [
-            { left: a.symbol, chain: [{ sign: '=', of: b.symbol }, { sign: '=', of: a.figure }], recheck: 'none' },
+            {
+              left: a.symbol,
+              chain: [
+                { sign: '=', of: b.symbol },
+                { sign: '=', of: a.figure },
+              ],
+              recheck: 'none',
+            },
           ],
         },
       },
@@ -49,7 +73,10 @@ function symmetryCheck(context: CaseContext, span: SimpleSpan): readonly CheckOu
 }
 
 /** One downward load: each support's share is as the opposite distance, so the products of reaction and own distance agree. */
-function distancesCheck(context: CaseContext, span: SimpleSpan): readonly CheckOutcome[] {
+function distancesCheck(
+  context: CaseContext,
+  span: SimpleSpan,
+): readonly CheckOutcome[] {
   const { downward, isBetween, loads, left, right } = span;
   if (downward === undefined || !isBetween || loads.length !== 1) return [];
   if (isSymmetric(context.structure, span)) return [];
@@ -90,7 +117,14 @@ function nearerCheck(context: CaseContext, span: SimpleSpan): readonly CheckOutc
         facts: { near: near.point, far: far.point },
         statement: {
           lines: [
-            { left: more.symbol, chain: [{ sign: '=', of: more.figure }, { sign: '>', of: less.figure }], recheck: 'none' },
+            {
+              left: more.symbol,
+              chain: [
+                { sign: '=', of: more.figure },
+                { sign: '>', of: less.figure },
+              ],
+              recheck: 'none',
+            },
           ],
         },
       },
@@ -100,7 +134,10 @@ function nearerCheck(context: CaseContext, span: SimpleSpan): readonly CheckOutc
   ];
 }
 
-function boundsCheck(context: CaseContext, { downward, isBetween, left, right }: SimpleSpan): readonly CheckOutcome[] {
+function boundsCheck(
+  context: CaseContext,
+  { downward, isBetween, left, right }: SimpleSpan,
+): readonly CheckOutcome[] {
   if (downward === undefined || !isBetween) return [];
   const total = value(context.printing, 'force', downward.total);
   const zero = exactly(0, displayUnit(context.printing.system, 'force'));
@@ -115,7 +152,10 @@ function boundsCheck(context: CaseContext, { downward, isBetween, left, right }:
         statement: {
           lines: both.map(({ figure }) => ({
             left: zero,
-            chain: [{ sign: '≤', of: figure }, { sign: '≤', of: total }],
+            chain: [
+              { sign: '≤', of: figure },
+              { sign: '≤', of: total },
+            ],
             recheck: 'none' as const,
           })),
         },
@@ -127,7 +167,10 @@ function boundsCheck(context: CaseContext, { downward, isBetween, left, right }:
 }
 
 /** All load at midspan would be the worst: no moment passes W L / 4. */
-function momentBoundCheck(context: CaseContext, { downward, isBetween, left, right }: SimpleSpan): readonly CheckOutcome[] {
+function momentBoundCheck(
+  context: CaseContext,
+  { downward, isBetween, left, right }: SimpleSpan,
+): readonly CheckOutcome[] {
   if (downward === undefined || !isBetween) return [];
   const { printing, result } = context;
   const length = right.x - left.x;
@@ -137,7 +180,11 @@ function momentBoundCheck(context: CaseContext, { downward, isBetween, left, rig
     product(value(printing, 'force', downward.total), tidy(printing, 'length', length)),
     number(4),
   );
-  const symbol = { ...momentSymbol, subscript: 'max', meaning: 'greatest bending moment' };
+  const symbol = {
+    ...momentSymbol,
+    subscript: 'max',
+    meaning: 'greatest bending moment',
+  };
   return [
     {
       fact: {
@@ -146,12 +193,24 @@ function momentBoundCheck(context: CaseContext, { downward, isBetween, left, rig
         facts: { total: valueText(printing, 'force', downward.total) },
         statement: {
           lines: [
-            { left: name(symbol), chain: [{ sign: '=', of: value(printing, 'moment', max.value) }, { sign: '≤', of: worked }], recheck: 'none' },
-            { chain: [{ sign: '=', of: value(printing, 'moment', bound) }], recheck: 'none' },
+            {
+              left: name(symbol),
+              chain: [
+                { sign: '=', of: value(printing, 'moment', max.value) },
+                { sign: '≤', of: worked },
+              ],
+              recheck: 'none',
+            },
+            {
+              chain: [{ sign: '=', of: value(printing, 'moment', bound) }],
+              recheck: 'none',
+            },
           ],
         },
       },
-      holds: max.value <= bound * (1 + agreementTolerance) && min.value >= -agreementTolerance * bound,
+      holds:
+        max.value <= bound * (1 + agreementTolerance) &&
+        min.value >= -agreementTolerance * bound,
       finding: `the greatest moment ${valueText(printing, 'moment', max.value)} passes the bound ${valueText(printing, 'moment', bound)}`,
     },
   ];
