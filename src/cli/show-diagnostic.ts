@@ -12,7 +12,7 @@ export interface Showing {
   readonly paint: Paint;
 }
 
-/** Remarks, a line each, then errors with their lines, each kind in reading order. */
+/** Remarks, briefly, then errors with their lines, each kind in reading order. */
 export function showDiagnostics(
   diagnostics: readonly Diagnostic[],
   showing: Showing,
@@ -24,7 +24,7 @@ export function showDiagnostics(
   const remarks = sorted.filter(({ severity }) => severity === 'remark');
   const errors = sorted.filter(({ severity }) => severity === 'error');
   return [
-    ...remarks.map((remark) => showRemark(remark, showing)),
+    ...alike(remarks).map((group) => showRemarks(group, showing)),
     ...(remarks.length > 0 && errors.length > 0 ? ['\n'] : []),
     ...errors.map((error) => `${showError(error, showing)}\n`),
   ].join('');
@@ -44,11 +44,45 @@ export function showUsageFault({ message, hints }: UsageFault, paint: Paint): st
   return `${paint('error', 'Error:')} ${printable(message)}\n${showHints(hints)}`;
 }
 
-function showRemark(remark: Diagnostic, { paint, ...showing }: Showing): string {
-  const place = placeOf(remark, showing);
+/** Remarks of one code and message gathered, in the order of their first. */
+function alike(remarks: readonly Diagnostic[]): readonly (readonly Diagnostic[])[] {
+  const groups = new Map<string, readonly Diagnostic[]>();
+  for (const remark of remarks) {
+    const key = `${remark.code} ${remark.message}`;
+    groups.set(key, [...(groups.get(key) ?? []), remark]);
+  }
+  return [...groups.values()];
+}
+
+/** One line for a remark; where it holds at several places, a line a file under it. */
+function showRemarks(group: readonly Diagnostic[], showing: Showing): string {
+  const [remark] = group;
+  if (remark === undefined) return '';
+  const { paint } = showing;
+  const place = group.length === 1 ? placeOf(remark, showing) : '';
   const where = place === '' ? '' : ` in ${place}`;
   const { message, code } = remark;
-  return `${paint('remark', `Remark${where}:`)} ${printable(message)}  ${paint('quiet', `[${code}]`)}\n`;
+  const head = `${paint('remark', `Remark${where}:`)} ${printable(message)}  ${paint('quiet', `[${code}]`)}\n`;
+  return group.length === 1 ? head : head + linesByFile(group, showing);
+}
+
+function linesByFile(
+  group: readonly Diagnostic[],
+  { folder, source }: Showing,
+): string {
+  const files = new Map<string, readonly number[]>();
+  for (const { span } of group) {
+    const lines = span === undefined ? undefined : source(span.file);
+    if (span === undefined || lines === undefined) continue;
+    const { line } = placeIn(lines, span.start);
+    files.set(span.file, [...(files.get(span.file) ?? []), line]);
+  }
+  return [...files]
+    .map(([file, lines]) => {
+      const word = lines.length === 1 ? 'line' : 'lines';
+      return `    ${printable(pathIn(folder, file))}, ${word} ${lines.join(', ')}\n`;
+    })
+    .join('');
 }
 
 function showError(error: Diagnostic, { paint, ...showing }: Showing): string {

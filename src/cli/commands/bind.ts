@@ -34,8 +34,7 @@ export const bind: Command = {
     stations: {
       type: 'string',
       value: 'N',
-      about:
-        'put values at the ends of N equal stretches of each member into results.json',
+      about: 'figures at the ends of N equal stretches as well',
     },
     timings: { type: 'boolean', about: 'tell how long each stage took' },
   },
