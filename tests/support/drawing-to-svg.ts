@@ -1,4 +1,12 @@
-import type { Colour, Drawing, Mark, PathStep } from '../../src/drawing/index.ts';
+import type {
+  Colour,
+  Drawing,
+  GlyphsMark,
+  Mark,
+  PathStep,
+  ShapeMark,
+  Stroke,
+} from '../../src/drawing/index.ts';
 import type { Box } from '../../src/figure/geometry/box.ts';
 
 /** How the faces of the font book are called where a drawing is looked at as SVG. */
@@ -40,30 +48,41 @@ function markToSvg(mark: Mark): string {
   switch (mark.kind) {
     case 'group':
       return `<g transform="translate(${mark.x} ${mark.y})">${mark.marks.map(markToSvg).join('')}</g>`;
-    case 'shape': {
-      const { fill, stroke } = mark;
-      const lines =
-        stroke === undefined
-          ? ''
-          : ` stroke="${colour(stroke.colour)}" stroke-width="${stroke.width}" stroke-linecap="${stroke.cap ?? 'butt'}" stroke-linejoin="${stroke.join ?? 'miter'}"${stroke.dash === undefined ? '' : ` stroke-dasharray="${stroke.dash.join(' ')}"`}`;
-      return `<path d="${path(mark.path)}" fill="${fill === undefined ? 'none' : colour(fill)}"${lines}/>`;
-    }
-    case 'glyphs': {
-      const [, name = '', style = ''] = /^KaTeX_(\w+)-(\w+)$/.exec(mark.face) ?? [];
-      const family =
-        families[mark.face] ??
-        `font-family="KaTeX_${name}"${style.includes('Italic') ? ' font-style="italic"' : ''}${style.includes('Bold') ? ' font-weight="700"' : ''}`;
-      const glyphs = mark.glyphs.map(({ x, text }) => {
-        const escaped = text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
-        return `<tspan x="${mark.x + x}">${escaped}</tspan>`;
-      });
-      return `<text y="${mark.y}" font-size="${mark.size}" ${family} fill="${colour(mark.colour)}">${glyphs.join('')}</text>`;
-    }
+    case 'shape':
+      return shapeToSvg(mark);
+    case 'glyphs':
+      return glyphsToSvg(mark);
     case 'image':
     case 'link':
     case 'anchor':
       return '';
   }
+}
+
+function shapeToSvg({ path: steps, fill, stroke }: ShapeMark): string {
+  const inside = fill === undefined ? 'none' : colour(fill);
+  return `<path d="${path(steps)}" fill="${inside}"${stroke === undefined ? '' : strokeToSvg(stroke)}/>`;
+}
+
+function strokeToSvg({ colour: ink, width, cap, join, dash }: Stroke): string {
+  const dashes = dash === undefined ? '' : ` stroke-dasharray="${dash.join(' ')}"`;
+  return ` stroke="${colour(ink)}" stroke-width="${width}" stroke-linecap="${cap ?? 'butt'}" stroke-linejoin="${join ?? 'miter'}"${dashes}`;
+}
+
+/** One span a glyph, so that every glyph stands where the drawing has it. */
+function glyphsToSvg(mark: GlyphsMark): string {
+  const glyphs = mark.glyphs.map(({ x, text }) => {
+    const escaped = text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
+    return `<tspan x="${mark.x + x}">${escaped}</tspan>`;
+  });
+  return `<text y="${mark.y}" font-size="${mark.size}" ${familyOf(mark.face)} fill="${colour(mark.colour)}">${glyphs.join('')}</text>`;
+}
+
+function familyOf(face: string): string {
+  const [, name = '', style = ''] = /^KaTeX_(\w+)-(\w+)$/.exec(face) ?? [];
+  const slope = style.includes('Italic') ? ' font-style="italic"' : '';
+  const weight = style.includes('Bold') ? ' font-weight="700"' : '';
+  return families[face] ?? `font-family="KaTeX_${name}"${slope}${weight}`;
 }
 
 function path(steps: readonly PathStep[]): string {

@@ -28,14 +28,17 @@ export function framePictures(
   const tags = tagWidth(pictures, setting);
   const gutter = Math.max(ownGutter, tags === 0 ? 0 : tags + tagGap);
   const bounds = { left: gutter, right: setting.width };
-  const bare = stationsBetween(span, bounds);
-  const margins = pictures.map((picture) =>
-    marginsOf(picture, { stations: bare, magnitudes }),
-  );
-  const stations = stationsBetween(span, {
-    left: gutter + Math.max(...margins.map(({ left }) => left)),
-    right: setting.width - Math.max(...margins.map(({ right }) => right)),
-  });
+  let stations = stationsBetween(span, bounds);
+  // Margins shorten the member and so need a little more margin: three rounds settle that.
+  for (let round = 0; round < 3; round += 1) {
+    const margins = pictures.map((picture) =>
+      marginsOf(picture, { stations, magnitudes }),
+    );
+    stations = stationsBetween(span, {
+      left: bounds.left + Math.max(...margins.map(({ left }) => left)),
+      right: bounds.right - Math.max(...margins.map(({ right }) => right)),
+    });
+  }
   return {
     ...setting,
     stations,

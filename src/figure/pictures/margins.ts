@@ -24,16 +24,18 @@ const supportReach: Readonly<Record<PictureSupport['type'], number>> = {
 const slopedReach = 18;
 const axialReach = 33;
 const standOff = 12;
+/** What stands nearer than this to an end can push an axial force outwards. */
+const nearBy = 16;
 const momentReach = 16;
 
 /** Something that stands at a station and reaches so far to either side. */
 interface Reach {
   readonly x: number;
-  readonly kind: 'support' | 'moment' | 'force' | 'axial';
+  readonly kind: 'support' | 'wall' | 'moment' | 'force' | 'axial';
   readonly by: number;
 }
 
-/** The margins that a picture needs, found with stations that leave none. */
+/** The margins that a picture needs where its stations stand as given. */
 export function marginsOf(
   picture: BeamPicture,
   {
@@ -52,30 +54,31 @@ export function marginsOf(
   ];
   const beyond = (end: number): number => {
     const stretches = reaches.map((reach) => {
-      const inside = Math.abs(stations.xOf(reach.x) - end);
-      return stretchAt(reach.x, reaches) - inside;
+      const x = stations.xOf(reach.x);
+      const near = reaches.filter(
+        (other) => Math.abs(stations.xOf(other.x) - x) < nearBy,
+      );
+      return stretchOf(near) - Math.abs(x - end);
     });
     return Math.max(least, ...stretches);
   };
   return { left: beyond(stations.left), right: beyond(stations.right) };
 }
 
-/** How far everything at one station reaches: an axial force stands outside what else acts there. */
-function stretchAt(x: number, reaches: readonly Reach[]): number {
+/** How far everything about one station reaches: an axial force stands outside what else acts there. */
+function stretchOf(reaches: readonly Reach[]): number {
   const most = (kind: Reach['kind']): number =>
-    Math.max(
-      0,
-      ...reaches
-        .filter((each) => each.x === x && each.kind === kind)
-        .map(({ by }) => by),
-    );
-  const across = Math.max(most('moment'), most('force'));
+    Math.max(0, ...reaches.filter((each) => each.kind === kind).map(({ by }) => by));
+  const across = Math.max(most('moment'), most('force'), most('wall'));
   const axial = most('axial') + (across > 0 ? standOff : 0);
   return Math.max(most('support'), across, axial);
 }
 
+/** A support under the member is in nobody's way along the axis, a wall or a slope is. */
 function supportReachOf({ x, type, normal = 90 }: PictureSupport): Reach {
-  return { x, kind: 'support', by: normal === 90 ? supportReach[type] : slopedReach };
+  if (normal !== 90) return { x, kind: 'wall', by: slopedReach };
+  const isWall = ['fixed', 'guide', 'pin-with-rotation-spring'].includes(type);
+  return { x, kind: isWall ? 'wall' : 'support', by: supportReach[type] };
 }
 
 function momentReachAt(x: number): Reach {
@@ -86,7 +89,7 @@ function forceReach(x: number, degrees: number, length: number): Reach {
   const lean = Math.abs(directionOf(degrees).x) * length;
   return isAxial(degrees)
     ? { x, kind: 'axial', by: axialReach }
-    : { x, kind: 'force', by: lean + 2 };
+    : { x, kind: 'force', by: lean + 2.5 };
 }
 
 function loadReaches(load: PictureLoad, magnitudes: Magnitudes): readonly Reach[] {
