@@ -6,7 +6,10 @@ const pathOf = (room) => (isFile(room) ? `^src/${room}\\.ts$` : `^src/${room}/`)
 // Every room may see itself and any room on a lower storey; all else is refused.
 const looksDown = storeys.slice(0, -1).flatMap((rooms, level) =>
   rooms.map((room) => {
-    const refused = storeys.slice(level).flat().filter((other) => other !== room);
+    const refused = storeys
+      .slice(level)
+      .flat()
+      .filter((other) => other !== room);
     return {
       name: `${room}-looks-down`,
       severity: 'error',
@@ -59,7 +62,11 @@ module.exports = {
       from: { path: '^src/cli/' },
       to: {
         path: '^src/',
-        pathNot: ['^src/cli/', '^src/index\\.ts$', '^src/(world|diagnostics)/index\\.ts$'],
+        pathNot: [
+          '^src/cli/',
+          '^src/index\\.ts$',
+          '^src/(world|diagnostics)/index\\.ts$',
+        ],
       },
     },
     {
@@ -80,6 +87,10 @@ module.exports = {
     doNotFollow: { path: 'node_modules' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
-    enhancedResolveOptions: { extensions: ['.ts', '.js', '.json'], exportsFields: ['exports'], conditionNames: ['import', 'types', 'default'] },
+    enhancedResolveOptions: {
+      extensions: ['.ts', '.js', '.json'],
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'types', 'default'],
+    },
   },
 };

@@ -2,7 +2,14 @@ import js from '@eslint/js';
 import prettier from 'eslint-config-prettier';
 import tseslint from 'typescript-eslint';
 
-const machineNames = ['Date', 'process', 'console', 'performance', 'setTimeout', 'setInterval'];
+const machineNames = [
+  'Date',
+  'process',
+  'console',
+  'performance',
+  'setTimeout',
+  'setInterval',
+];
 
 export default tseslint.config(
   { ignores: ['dist/', 'node_modules/', '.docs/', 'tests/**/*.js', 'tests/**/*.py'] },
@@ -18,12 +25,21 @@ export default tseslint.config(
     },
     rules: {
       '@typescript-eslint/no-inferrable-types': 'off',
-      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+      '@typescript-eslint/restrict-template-expressions': [
+        'error',
+        { allowNumber: true },
+      ],
       '@typescript-eslint/switch-exhaustiveness-check': 'error',
       '@typescript-eslint/consistent-type-imports': 'error',
-      '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+      '@typescript-eslint/no-confusing-void-expression': [
+        'error',
+        { ignoreArrowShorthand: true },
+      ],
       'max-lines': ['error', { max: 250, skipBlankLines: true, skipComments: true }],
-      'max-lines-per-function': ['error', { max: 60, skipBlankLines: true, skipComments: true }],
+      'max-lines-per-function': [
+        'error',
+        { max: 60, skipBlankLines: true, skipComments: true },
+      ],
       complexity: ['error', 12],
       'max-params': ['error', 4],
       'no-restricted-exports': ['error', { restrictDefaultExports: { direct: true } }],

@@ -74,6 +74,7 @@ export interface BindOptions {
   /** Stations of results.json: N equal stretches. */
   readonly stations?: number;
   readonly program: { readonly name: string; readonly version: string };
+  /** Told each stage as it begins. */
   readonly onStage?: (stage: Stage) => void;
 }
 

@@ -33,7 +33,9 @@ describe('binding a project', () => {
               { point: 'A', x: { value: 0 }, y: { value: 6 } },
               { point: 'C', x: null, y: { value: 2.4 } },
             ],
-            moment: { max: { value: 36, unit: 'kip ft', at: { value: 6, unit: 'ft' } } },
+            moment: {
+              max: { value: 36, unit: 'kip ft', at: { value: 6, unit: 'ft' } },
+            },
           },
         },
       },
@@ -50,7 +52,10 @@ describe('binding a project', () => {
   });
 
   test('an unstable member stops the package and is named at its supports', async () => {
-    const world = memoryWorld({ ...files, 'depot/members/B2.yaml': beam('B2', '{ A: roller, C: roller }') });
+    const world = memoryWorld({
+      ...files,
+      'depot/members/B2.yaml': beam('B2', '{ A: roller, C: roller }'),
+    });
     const bound = await bindProject(world, 'depot', { program });
     expect(bound.pdf).toBeUndefined();
     expect(bound.diagnostics).toMatchObject([
@@ -59,17 +64,23 @@ describe('binding a project', () => {
   });
 
   test('with keepGoing the others are bound and the member has its error on its own sheet', async () => {
-    const world = memoryWorld({ ...files, 'depot/members/B2.yaml': beam('B2', '{ A: roller, C: roller }') });
+    const world = memoryWorld({
+      ...files,
+      'depot/members/B2.yaml': beam('B2', '{ A: roller, C: roller }'),
+    });
     const bound = await bindProject(world, 'depot', { program, keepGoing: true });
     expect(bound.pdf).toBeDefined();
-    expect(Object.keys(bound.sheets ?? {})).toEqual(expect.arrayContaining(['member-B1', 'member-B2']));
+    expect(Object.keys(bound.sheets ?? {})).toEqual(
+      expect.arrayContaining(['member-B1', 'member-B2']),
+    );
     expect(bound.json).toContain('"code": "unstable"');
   });
 
   test('a project’s own template stands in place of the program’s', async () => {
     const world = memoryWorld({
       ...files,
-      'depot/report-templates/cautions.hbs': '<h1 id="cautions">Cautions</h1><p>{{#each nothing}}',
+      'depot/report-templates/cautions.hbs':
+        '<h1 id="cautions">Cautions</h1><p>{{#each nothing}}',
     });
     const bound = await bindProject(world, 'depot', { program });
     expect(bound.pdf).toBeUndefined();
@@ -81,7 +92,8 @@ describe('binding a project', () => {
     const world = memoryWorld({
       ...files,
       'depot/members/B2.yaml': beam('B2', '{ A: roller, C: roller }'),
-      'depot/members/G1.yaml': beam('G1', '{ A: pin, C: roller }') + '  - { reaction: B2.A, at: B }\n',
+      'depot/members/G1.yaml':
+        beam('G1', '{ A: pin, C: roller }') + '  - { reaction: B2.A, at: B }\n',
     });
     const worked = workProject(world, 'depot');
     expect(worked.diagnostics.map(({ code, member }) => [code, member])).toEqual([
@@ -93,7 +105,8 @@ describe('binding a project', () => {
   test('carried reactions arrive at the ground: applied loads equal the reactions of the last member', () => {
     const world = memoryWorld({
       ...files,
-      'depot/members/G1.yaml': 'mark: G1\nkind: beam\npoints: { P: 0 ft, Q: 10 ft, R: 30 ft }\nsupports: { P: pin, R: roller }\nloads:\n  - { reaction: B1.A, at: Q, times: 2 }\n',
+      'depot/members/G1.yaml':
+        'mark: G1\nkind: beam\npoints: { P: 0 ft, Q: 10 ft, R: 30 ft }\nsupports: { P: pin, R: roller }\nloads:\n  - { reaction: B1.A, at: Q, times: 2 }\n',
     });
     const reading = readResults(resultsOf(workProject(world, 'depot')));
     if (reading.kind !== 'results') throw new Error(reading.kind);

@@ -2,7 +2,8 @@ import type { Expression, Statement } from '../equation/index.ts';
 import type { FigureSpec } from '../figure/index.ts';
 
 /** How a run of text is set. */
-export type TextStyle = 'plain' | 'emphasis' | 'strong' | 'small-caps' | 'muted' | 'code';
+export type TextStyle =
+  'plain' | 'emphasis' | 'strong' | 'small-caps' | 'muted' | 'code';
 
 /** A part of a line of text. */
 export type Inline =
@@ -12,7 +13,11 @@ export type Inline =
   /** A forced line break. */
   | { readonly kind: 'break' }
   /** A link to an anchor of the package. */
-  | { readonly kind: 'link'; readonly anchor: string; readonly content: readonly Inline[] }
+  | {
+      readonly kind: 'link';
+      readonly anchor: string;
+      readonly content: readonly Inline[];
+    }
   /** The number of the sheet that an anchor stands on, set as a link. */
   | { readonly kind: 'sheet-number'; readonly anchor: string }
   /** The number of sheets of the whole package. */
@@ -53,12 +58,17 @@ export type Block =
   | {
       readonly kind: 'paragraph';
       readonly content: readonly Inline[];
-      readonly style: 'body' | 'small' | 'lead' | 'note' | 'caution' | 'field' | 'title';
+      readonly style:
+        'body' | 'small' | 'lead' | 'note' | 'caution' | 'field' | 'title';
       /** Stands in the right margin beside the first line: references and flags. */
       readonly margin?: readonly Inline[];
       readonly keepWithNext?: boolean;
     }
-  | { readonly kind: 'list'; readonly isOrdered: boolean; readonly items: readonly (readonly Block[])[] }
+  | {
+      readonly kind: 'list';
+      readonly isOrdered: boolean;
+      readonly items: readonly (readonly Block[])[];
+    }
   | {
       readonly kind: 'table';
       readonly columns: readonly ColumnAlign[];
@@ -70,14 +80,24 @@ export type Block =
       readonly size: 'body' | 'small';
     }
   /** Lines stacked on their relation signs; `keepWithPrevious` holds it to the sentence that introduces it. */
-  | { readonly kind: 'equation'; readonly statement: Statement; readonly keepWithPrevious: boolean }
+  | {
+      readonly kind: 'equation';
+      readonly statement: Statement;
+      readonly keepWithPrevious: boolean;
+    }
   | {
       readonly kind: 'figure';
       readonly figure: FigureSpec;
       readonly caption?: readonly Inline[];
       readonly anchor?: string;
     }
-  | { readonly kind: 'image'; readonly source: string; readonly width: number; readonly height: number; readonly alternate: string }
+  | {
+      readonly kind: 'image';
+      readonly source: string;
+      readonly width: number;
+      readonly height: number;
+      readonly alternate: string;
+    }
   /** Lines as they stand in a file, each with its number. */
   | { readonly kind: 'listing'; readonly lines: readonly string[] }
   /** Blank paper: a seal's space, a gap. */

@@ -59,7 +59,11 @@ export function composeReport(
   };
 }
 
-function fill(templates: TemplateSet, plan: Plan, diagnostics: Diagnostic[]): readonly Block[] {
+function fill(
+  templates: TemplateSet,
+  plan: Plan,
+  diagnostics: Diagnostic[],
+): readonly Block[] {
   const filled = fillToBlocks(templates, plan.template, plan.facts);
   if ('blocks' in filled) return filled.blocks;
   // One fault of a shared partial would come up on every member; it is told once.
@@ -77,14 +81,28 @@ function plansOf(input: ReportInput): readonly Plan[] {
     title: 'Index',
     template: 'index',
     look: 'body',
-    facts: indexFacts(input, body.filter(({ anchor }) => !anchor.startsWith('member-'))),
+    facts: indexFacts(
+      input,
+      body.filter(({ anchor }) => !anchor.startsWith('member-')),
+    ),
   };
-  const cover: Plan = { anchor: 'cover', title: 'Cover', template: 'cover', look: 'cover', facts: coverFacts(input) };
+  const cover: Plan = {
+    anchor: 'cover',
+    title: 'Cover',
+    template: 'cover',
+    look: 'cover',
+    facts: coverFacts(input),
+  };
   return [cover, index, ...body];
 }
 
 function bodyPlans(input: ReportInput): readonly Plan[] {
-  const part = (anchor: string, title: string, template: string, facts: object): Plan => ({
+  const part = (
+    anchor: string,
+    title: string,
+    template: string,
+    facts: object,
+  ): Plan => ({
     anchor,
     title,
     template,
@@ -99,14 +117,24 @@ function bodyPlans(input: ReportInput): readonly Plan[] {
     part('cautions', 'Cautions', 'cautions', cautionFacts(input)),
     ...members.map(memberPlan),
     part('reactions', 'Table of support reactions', 'reactions', {
-      members: derived.map(({ reactions }) => ({ ...reactions, anchor: anchorOf(reactions.mark) })),
+      members: derived.map(({ reactions }) => ({
+        ...reactions,
+        anchor: anchorOf(reactions.mark),
+      })),
     }),
     part('echo', 'Input echo', 'echo', {
-      files: project.files.map(({ path, text, sha256 }) => ({ path, sha256, lines: text.replace(/\n$/, '').split(/\r?\n/) })),
+      files: project.files.map(({ path, text, sha256 }) => ({
+        path,
+        sha256,
+        lines: text.replace(/\n$/, '').split(/\r?\n/),
+      })),
     }),
     part('program', 'Program statement', 'program', {
       program,
-      closure: derived.map(({ derivation, closure }) => ({ mark: derivation.mark, closure: closure === 0 ? '0' : closure.toExponential(1) })),
+      closure: derived.map(({ derivation, closure }) => ({
+        mark: derivation.mark,
+        closure: closure === 0 ? '0' : closure.toExponential(1),
+      })),
       memberCount: derived.length,
     }),
   ];
@@ -133,7 +161,9 @@ function memberPlan(member: MemberReport): Plan {
       anchor: anchorOf(derivation.mark),
       sections: derivation.sections.map((section) => ({
         ...section,
-        hasCombinations: section.steps.some((step) => step.kind === 'entries' && step.for !== 'cases'),
+        hasCombinations: section.steps.some(
+          (step) => step.kind === 'entries' && step.for !== 'cases',
+        ),
       })),
     },
   };

@@ -14,11 +14,15 @@ export function fillToBlocks(
   const filled = templates.fill(name, facts);
   if ('fault' in filled) {
     const { template, line, message } = filled.fault;
-    return fault(`report-templates/${template}${line === undefined ? '' : `, line ${line}`}: ${message}`);
+    return fault(
+      `report-templates/${template}${line === undefined ? '' : `, line ${line}`}: ${message}`,
+    );
   }
   const read = readXhtml(filled.xhtml);
   if ('fault' in read) {
-    return fault(`report-templates/${name}.hbs gives markup that is not well formed: ${read.fault.message}, at “${read.fault.line.slice(0, 80)}”`);
+    return fault(
+      `report-templates/${name}.hbs gives markup that is not well formed: ${read.fault.message}, at “${read.fault.line.slice(0, 80)}”`,
+    );
   }
   try {
     return { blocks: blocksOf(read.root.children, filled.placed) };
@@ -36,7 +40,9 @@ function fault(message: string): { readonly diagnostic: Diagnostic } {
       severity: 'error',
       code: 'template-fault',
       message,
-      hints: ['compare it with the program’s own template of that name, or take it out to use that one'],
+      hints: [
+        'compare it with the program’s own template of that name, or take it out to use that one',
+      ],
     },
   };
 }

@@ -14,7 +14,13 @@
  */
 export { composeReport } from './compose-report.ts';
 export { templateNames } from './template-names.ts';
-export type { LoadPathEdge, MemberReport, ReactionRow, ReactionTable, ReportInput } from './report-input.ts';
+export type {
+  LoadPathEdge,
+  MemberReport,
+  ReactionRow,
+  ReactionTable,
+  ReportInput,
+} from './report-input.ts';
 export { reactionTable } from './reaction-table.ts';
 export type {
   Block,

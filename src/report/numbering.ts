@@ -26,7 +26,9 @@ function numbered(block: Extract<Block, { kind: 'equation' }>, number: number): 
   const last = lines.length - 1;
   const statement = {
     lines: lines.map((line, index) =>
-      index === last && line.margin === undefined ? { ...line, margin: `(${number})` } : line,
+      index === last && line.margin === undefined
+        ? { ...line, margin: `(${number})` }
+        : line,
     ),
   };
   return { ...block, statement };

@@ -16,30 +16,55 @@ export function reactionTable(
   const read = (result: BeamResult, index: number): number => {
     const component = components[index];
     if (component === undefined) return 0;
-    const si = result.reactions.find(({ point }) => point === component.point)?.[component.kind] ?? 0;
+    const si =
+      result.reactions.find(({ point }) => point === component.point)?.[
+        component.kind
+      ] ?? 0;
     return si / unitOf(component.kind).inSi;
   };
   const all = [...solution.results, ...combined];
   const decimals = components.map((_, index) => {
     const largest = Math.max(0, ...all.map((result) => Math.abs(read(result, index))));
-    return largest === 0 ? 0 : Math.max(0, printing.figures - 1 - Math.floor(Math.log10(largest)));
+    return largest === 0
+      ? 0
+      : Math.max(0, printing.figures - 1 - Math.floor(Math.log10(largest)));
   });
   const text = (count: number, index: number): string =>
     formatNumber(count, { kind: 'decimals', count: decimals[index] ?? 0 }).text;
   const judged = combined.length > 0 ? combined : solution.results;
   return {
     mark: definition.mark,
-    columns: components.map(({ symbol, kind }) => ({ symbol: name(symbol), unit: unitText(unitOf(kind)) })),
+    columns: components.map(({ symbol, kind }) => ({
+      symbol: name(symbol),
+      unit: unitText(unitOf(kind)),
+    })),
     rows: all.map((result, row) => ({
       entry: result.mark,
       isCombination: row >= solution.results.length,
-      values: components.map((_, index) => cellOf(read(result, index), decimals[index] ?? 0)),
+      values: components.map((_, index) =>
+        cellOf(read(result, index), decimals[index] ?? 0),
+      ),
     })),
     envelope: components.map(({ symbol }, index) => {
-      const ranked = judged.map((result) => ({ mark: result.mark, count: read(result, index) }));
-      const max = ranked.reduce((a, b) => (b.count > a.count ? b : a), ranked[0] ?? { mark: '', count: 0 });
-      const min = ranked.reduce((a, b) => (b.count < a.count ? b : a), ranked[0] ?? { mark: '', count: 0 });
-      return { symbol: name(symbol), max: text(max.count, index), maxEntry: max.mark, min: text(min.count, index), minEntry: min.mark };
+      const ranked = judged.map((result) => ({
+        mark: result.mark,
+        count: read(result, index),
+      }));
+      const max = ranked.reduce(
+        (a, b) => (b.count > a.count ? b : a),
+        ranked[0] ?? { mark: '', count: 0 },
+      );
+      const min = ranked.reduce(
+        (a, b) => (b.count < a.count ? b : a),
+        ranked[0] ?? { mark: '', count: 0 },
+      );
+      return {
+        symbol: name(symbol),
+        max: text(max.count, index),
+        maxEntry: max.mark,
+        min: text(min.count, index),
+        minEntry: min.mark,
+      };
     }),
   };
 }

@@ -46,7 +46,12 @@ export type MemberReport =
       readonly kind: 'failed';
       readonly mark: string;
       readonly title?: string;
-      readonly findings: readonly { readonly code: string; readonly place: string; readonly message: string; readonly hints: readonly string[] }[];
+      readonly findings: readonly {
+        readonly code: string;
+        readonly place: string;
+        readonly message: string;
+        readonly hints: readonly string[];
+      }[];
     };
 
 /** Everything that the package is composed from. */

@@ -26,7 +26,10 @@ export interface TemplateFault {
 
 /** The templates of a package, by file name without `.hbs`; a project's own stand in place of the program's. */
 export interface TemplateSet {
-  readonly fill: (name: string, facts: object) => Filled | { readonly fault: TemplateFault };
+  readonly fill: (
+    name: string,
+    facts: object,
+  ) => Filled | { readonly fault: TemplateFault };
 }
 
 /**
@@ -36,11 +39,10 @@ export interface TemplateSet {
  * with commas and `and`), `plural`, `capital`, `ordinal` (a place counted from 1), `stepTemplate` (the
  * template of a kind of step).
  */
-export function openTemplates(
-  sources: Readonly<Record<string, string>>,
-): TemplateSet {
+export function openTemplates(sources: Readonly<Record<string, string>>): TemplateSet {
   const handlebars = Handlebars.create();
-  for (const [name, text] of Object.entries(sources)) handlebars.registerPartial(name, text);
+  for (const [name, text] of Object.entries(sources))
+    handlebars.registerPartial(name, text);
   addWordHelpers(handlebars);
   // Compiling costs more than filling; the member's template is filled once a member.
   const compiled = new Map<string, Handlebars.TemplateDelegate>();
@@ -52,7 +54,10 @@ export function openTemplates(
   return {
     fill: (name, facts) => {
       const source = sources[name];
-      if (source === undefined) return { fault: { template: `${name}.hbs`, message: 'there is no such template' } };
+      if (source === undefined)
+        return {
+          fault: { template: `${name}.hbs`, message: 'there is no such template' },
+        };
       const placed: Placed[] = [];
       addPlacingHelpers(handlebars, placed);
       try {
@@ -65,7 +70,11 @@ export function openTemplates(
 }
 
 /** A fault names the file that holds it: the partial whose own text does not parse, else the template filled. */
-function faultOf(name: string, sources: Readonly<Record<string, string>>, error: unknown): TemplateFault {
+function faultOf(
+  name: string,
+  sources: Readonly<Record<string, string>>,
+  error: unknown,
+): TemplateFault {
   const broken = Object.entries(sources).find(([, text]) => !parses(text));
   const message = error instanceof Error ? error.message : String(error);
   const line = /(?:line|Parse error on line) (\d+)/.exec(message)?.[1];
@@ -77,7 +86,9 @@ function faultOf(name: string, sources: Readonly<Record<string, string>>, error:
 }
 
 function tidyMessage(message: string): string {
-  const [first = ''] = message.replace(/^Parse error on line \d+:\s*/, 'cannot be parsed: ').split('\n');
+  const [first = ''] = message
+    .replace(/^Parse error on line \d+:\s*/, 'cannot be parsed: ')
+    .split('\n');
   return first.trim();
 }
 
@@ -94,9 +105,15 @@ type Handle = typeof Handlebars;
 
 /** Helpers that place an object by the number of its reference. */
 function addPlacingHelpers(handlebars: Handle, placed: Placed[]): void {
-  const place = (tag: string, item: Placed, attributes: string = ''): Handlebars.SafeString => {
+  const place = (
+    tag: string,
+    item: Placed,
+    attributes: string = '',
+  ): Handlebars.SafeString => {
     placed.push(item);
-    return new Handlebars.SafeString(`<${tag} ref="${placed.length - 1}"${attributes}/>`);
+    return new Handlebars.SafeString(
+      `<${tag} ref="${placed.length - 1}"${attributes}/>`,
+    );
   };
   handlebars.registerHelper('equation', (statement: Statement) =>
     place('equation', { kind: 'statement', statement }),
@@ -104,10 +121,14 @@ function addPlacingHelpers(handlebars: Handle, placed: Placed[]): void {
   handlebars.registerHelper('math', (expression: Expression) =>
     place('math', { kind: 'expression', expression }),
   );
-  handlebars.registerHelper('symbol', (symbol: Extract<Expression, { kind: 'name' }>['symbol']) =>
-    place('math', { kind: 'expression', expression: { kind: 'name', symbol } }),
+  handlebars.registerHelper(
+    'symbol',
+    (symbol: Extract<Expression, { kind: 'name' }>['symbol']) =>
+      place('math', { kind: 'expression', expression: { kind: 'name', symbol } }),
   );
-  handlebars.registerHelper('figure', (figure: FigureSpec) => place('drawing', { kind: 'figure', figure }));
+  handlebars.registerHelper('figure', (figure: FigureSpec) =>
+    place('drawing', { kind: 'figure', figure }),
+  );
   handlebars.registerHelper('listing', (lines: readonly string[]) =>
     place('listing', { kind: 'listing', lines }),
   );
@@ -117,12 +138,19 @@ function addPlacingHelpers(handlebars: Handle, placed: Placed[]): void {
 function addWordHelpers(handlebars: Handle): void {
   handlebars.registerHelper('value', (expression: Expression) => valueText(expression));
   handlebars.registerHelper('equals', (a: unknown, b: unknown) => a === b);
-  handlebars.registerHelper('either', (a: unknown, b: unknown) => (a === undefined || a === '' ? b : a));
-  handlebars.registerHelper('list', (words: readonly string[]) => listOf(words));
-  handlebars.registerHelper('plural', (count: number, one: string, many: string) =>
-    `${spelled(count)} ${count === 1 ? one : many}`,
+  handlebars.registerHelper('either', (a: unknown, b: unknown) =>
+    a === undefined || a === '' ? b : a,
   );
-  handlebars.registerHelper('capital', (words: string) => words.charAt(0).toUpperCase() + words.slice(1));
+  handlebars.registerHelper('list', (words: readonly string[]) => listOf(words));
+  handlebars.registerHelper(
+    'plural',
+    (count: number, one: string, many: string) =>
+      `${spelled(count)} ${count === 1 ? one : many}`,
+  );
+  handlebars.registerHelper(
+    'capital',
+    (words: string) => words.charAt(0).toUpperCase() + words.slice(1),
+  );
   handlebars.registerHelper('ordinal', (index: number) => String(index + 1));
   handlebars.registerHelper('stepTemplate', (kind: string) => `step-${kind}`);
 }
@@ -138,7 +166,21 @@ function listOf(words: readonly string[]): string {
   return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
 }
 
-const numerals = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+const numerals = [
+  'no',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
 
 function spelled(count: number): string {
   return numerals[count] ?? String(count);

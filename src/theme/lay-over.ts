@@ -4,7 +4,10 @@ import type { Theme } from './theme.ts';
  * A theme with some of its values changed. `changes` has the shape of the theme with only those
  * keys that differ, and has been checked against it where it was read (`theme.yaml`).
  */
-export function layOver(theme: Theme, changes: Readonly<Record<string, unknown>>): Theme {
+export function layOver(
+  theme: Theme,
+  changes: Readonly<Record<string, unknown>>,
+): Theme {
   return merged(theme, changes) as Theme;
 }
 

@@ -1,18 +1,27 @@
 import { createHash } from 'node:crypto';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { bindProject, composePackage, workProject, writePlain } from '../../src/index.ts';
+import {
+  bindProject,
+  composePackage,
+  workProject,
+  writePlain,
+} from '../../src/index.ts';
 import { diskWorld } from '../../src/world/index.ts';
 
 const program = { name: 'sumzero', version: '0.0.0' };
-const folderOf = (path: string): string => fileURLToPath(new URL(`../../${path}`, import.meta.url));
+const folderOf = (path: string): string =>
+  fileURLToPath(new URL(`../../${path}`, import.meta.url));
 const world = diskWorld();
 
 /** The package as a person would read it, without the echo of the files that lie beside it. */
 function proseOf(folder: string): string {
   const { report } = composePackage(world, workProject(world, folder), { program });
   if (report === undefined) throw new Error('the project cannot be composed');
-  return writePlain({ ...report, parts: report.parts.filter(({ anchor }) => anchor !== 'echo') });
+  return writePlain({
+    ...report,
+    parts: report.parts.filter(({ anchor }) => anchor !== 'echo'),
+  });
 }
 
 describe('goldens', () => {
@@ -21,17 +30,28 @@ describe('goldens', () => {
     await expect(proseOf(folder)).toMatchFileSnapshot('one-beam/prose.txt');
     const worked = workProject(world, folder);
     const { resultsOf } = await import('../../src/index.ts');
-    await expect(`${resultsOf(worked, { stations: 5 })}\n`).toMatchFileSnapshot('one-beam/results.json.txt');
+    await expect(`${resultsOf(worked, { stations: 5 })}\n`).toMatchFileSnapshot(
+      'one-beam/results.json.txt',
+    );
   });
 
-  test.each(['quarry-road-depot', 'tarn-boathouse'])('the demo %s has its sheets and its bytes', async (demo) => {
-    const bound = await bindProject(world, folderOf(`demo-projects/${demo}`), { program });
-    const sha256 = createHash('sha256').update(bound.pdf ?? new Uint8Array()).digest('hex');
-    const lines = [
-      `sheets ${bound.sheetCount ?? 0}`,
-      ...Object.entries(bound.sheets ?? {}).map(([anchor, sheet]) => `${anchor} ${sheet}`),
-      `sha256 ${sha256}`,
-    ];
-    await expect(`${lines.join('\n')}\n`).toMatchFileSnapshot(`${demo}.txt`);
-  });
+  test.each(['quarry-road-depot', 'tarn-boathouse'])(
+    'the demo %s has its sheets and its bytes',
+    async (demo) => {
+      const bound = await bindProject(world, folderOf(`demo-projects/${demo}`), {
+        program,
+      });
+      const sha256 = createHash('sha256')
+        .update(bound.pdf ?? new Uint8Array())
+        .digest('hex');
+      const lines = [
+        `sheets ${bound.sheetCount ?? 0}`,
+        ...Object.entries(bound.sheets ?? {}).map(
+          ([anchor, sheet]) => `${anchor} ${sheet}`,
+        ),
+        `sha256 ${sha256}`,
+      ];
+      await expect(`${lines.join('\n')}\n`).toMatchFileSnapshot(`${demo}.txt`);
+    },
+  );
 });

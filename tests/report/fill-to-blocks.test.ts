@@ -15,7 +15,13 @@ describe('the templates’ HTML', () => {
   test('reads headings with their anchors and bookmarks', () => {
     expect(blocksOf('<h1 id="x" bookmark="1">Index</h1>')).toEqual({
       blocks: [
-        { kind: 'heading', level: 1, anchor: 'x', bookmark: 1, content: [{ kind: 'text', text: 'Index', style: 'plain' }] },
+        {
+          kind: 'heading',
+          level: 1,
+          anchor: 'x',
+          bookmark: 1,
+          content: [{ kind: 'text', text: 'Index', style: 'plain' }],
+        },
       ],
     });
   });
@@ -33,7 +39,8 @@ describe('the templates’ HTML', () => {
   });
 
   test('reads tables with heads, columns and spans', () => {
-    const table = '<table class="ruled small" columns="left decimal"><thead><tr><th colspan="2">A</th></tr></thead><tbody><tr class="ruled"><td>1</td><td>2</td></tr></tbody></table>';
+    const table =
+      '<table class="ruled small" columns="left decimal"><thead><tr><th colspan="2">A</th></tr></thead><tbody><tr class="ruled"><td>1</td><td>2</td></tr></tbody></table>';
     expect(blocksOf(table)).toMatchObject({
       blocks: [
         {
@@ -58,7 +65,9 @@ describe('the templates’ HTML', () => {
   });
 
   test('refuses an element that the subset does not have', () => {
-    expect(faultOf('<marquee>no</marquee>')).toContain('<marquee> is no element that can stand here');
+    expect(faultOf('<marquee>no</marquee>')).toContain(
+      '<marquee> is no element that can stand here',
+    );
     expect(faultOf('<p><video/></p>')).toContain('<video>');
   });
 

@@ -7,7 +7,12 @@ const of = name({ letter: 'V', meaning: 'shear' });
 const equation = (margin?: string): Block => ({
   kind: 'equation',
   keepWithPrevious: false,
-  statement: { lines: [{ chain: [{ sign: '=', of }] }, { chain: [{ sign: '=', of }], ...(margin === undefined ? {} : { margin }) }] },
+  statement: {
+    lines: [
+      { chain: [{ sign: '=', of }] },
+      { chain: [{ sign: '=', of }], ...(margin === undefined ? {} : { margin }) },
+    ],
+  },
 });
 
 function margins(blocks: readonly Block[]): readonly (string | undefined)[] {
@@ -18,10 +23,17 @@ function margins(blocks: readonly Block[]): readonly (string | undefined)[] {
 }
 
 test('equations are numbered from 1 through groups, beside their last line', () => {
-  const blocks: readonly Block[] = [equation(), { kind: 'group', role: 'keep', blocks: [equation()] }, equation()];
+  const blocks: readonly Block[] = [
+    equation(),
+    { kind: 'group', role: 'keep', blocks: [equation()] },
+    equation(),
+  ];
   expect(margins(numberEquations(blocks))).toEqual(['(1)', '(2)', '(3)']);
 });
 
 test('a line that has a margin note keeps it', () => {
-  expect(margins(numberEquations([equation('at A'), equation()]))).toEqual(['at A', '(2)']);
+  expect(margins(numberEquations([equation('at A'), equation()]))).toEqual([
+    'at A',
+    '(2)',
+  ]);
 });

@@ -15,28 +15,48 @@ describe('templates', () => {
     expect(filled).toEqual({
       xhtml: '<p><math ref="0"/> is 8.4\u00a0kip</p>',
       placed: [
-        { kind: 'expression', expression: name({ letter: 'R', subscript: 'A', meaning: 'vertical reaction at A' }) },
+        {
+          kind: 'expression',
+          expression: name({
+            letter: 'R',
+            subscript: 'A',
+            meaning: 'vertical reaction at A',
+          }),
+        },
       ],
     });
   });
 
   test('escape what a definition file brings, so that a title cannot be markup', () => {
-    const filled = openTemplates({ one: '<p>{{title}}</p>' }).fill('one', { title: 'Beams <b> & more' });
+    const filled = openTemplates({ one: '<p>{{title}}</p>' }).fill('one', {
+      title: 'Beams <b> & more',
+    });
     expect(filled).toMatchObject({ xhtml: '<p>Beams &lt;b&gt; &amp; more</p>' });
   });
 
   test('name the partial that does not parse, with its line', () => {
-    const templates = openTemplates({ whole: '{{> part}}', part: '<p>\n{{#if a}}\n</p>' });
-    expect(templates.fill('whole', {})).toMatchObject({ fault: { template: 'part.hbs' } });
+    const templates = openTemplates({
+      whole: '{{> part}}',
+      part: '<p>\n{{#if a}}\n</p>',
+    });
+    expect(templates.fill('whole', {})).toMatchObject({
+      fault: { template: 'part.hbs' },
+    });
   });
 
   test('say so where there is no such template', () => {
-    expect(openTemplates({}).fill('missing', {})).toMatchObject({ fault: { template: 'missing.hbs' } });
+    expect(openTemplates({}).fill('missing', {})).toMatchObject({
+      fault: { template: 'missing.hbs' },
+    });
   });
 
   test('list words as a sentence does, and spell small counts', () => {
-    const templates = openTemplates({ one: '<p>{{list words}}; {{plural n "unknown" "unknowns"}}; {{plural m "unknown" "unknowns"}}</p>' });
+    const templates = openTemplates({
+      one: '<p>{{list words}}; {{plural n "unknown" "unknowns"}}; {{plural m "unknown" "unknowns"}}</p>',
+    });
     const filled = templates.fill('one', { words: ['A', 'B', 'C'], n: 1, m: 14 });
-    expect(filled).toMatchObject({ xhtml: '<p>A, B and C; one unknown; 14 unknowns</p>' });
+    expect(filled).toMatchObject({
+      xhtml: '<p>A, B and C; one unknown; 14 unknowns</p>',
+    });
   });
 });

@@ -6,12 +6,15 @@ import { symbolKey, type Symbol } from '../../equation/index.ts';
  */
 export function notationOf(symbols: readonly Symbol[]): readonly Symbol[] {
   const general = symbols.map(generalise);
-  const seen = new Map(general.map((symbol) => [`${symbolKey(symbol)} ${symbol.meaning}`, symbol]));
+  const seen = new Map(
+    general.map((symbol) => [`${symbolKey(symbol)} ${symbol.meaning}`, symbol]),
+  );
   return [...seen.values()].sort((a, b) => compare(a, b));
 }
 
 const compare = (a: Symbol, b: Symbol): number =>
-  order(a.letter) - order(b.letter) || (a.letter < b.letter ? -1 : a.letter > b.letter ? 1 : 0) ||
+  order(a.letter) - order(b.letter) ||
+  (a.letter < b.letter ? -1 : a.letter > b.letter ? 1 : 0) ||
   ((a.subscript ?? '') < (b.subscript ?? '') ? -1 : 1);
 
 // Latin capitals, then small letters, then Greek: the order in which a reader looks symbols up.
@@ -25,7 +28,12 @@ const words = ['max', 'min'];
 function generalise(symbol: Symbol): Symbol {
   const { subscript, meaning } = symbol;
   if (subscript === undefined || words.includes(subscript)) return symbol;
-  if (subscript.includes('/')) return { ...symbol, subscript: 'j/i', meaning: 'distance of j from i along the member' };
+  if (subscript.includes('/'))
+    return {
+      ...symbol,
+      subscript: 'j/i',
+      meaning: 'distance of j from i along the member',
+    };
   const [, stem = subscript, axis = ''] = /^(.*?)([xy]?)$/.exec(subscript) ?? [];
   const isComponent = axis !== '' && / part of /.test(meaning);
   const changed = isComponent ? stem : subscript;

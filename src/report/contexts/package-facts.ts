@@ -6,7 +6,9 @@ import type { MemberReport, ReportInput } from '../report-input.ts';
 import { notationOf } from './notation.ts';
 
 /** Members that were narrated. */
-export function derivedOf(members: readonly MemberReport[]): readonly Extract<MemberReport, { kind: 'derived' }>[] {
+export function derivedOf(
+  members: readonly MemberReport[],
+): readonly Extract<MemberReport, { kind: 'derived' }>[] {
   return members.flatMap((member) => (member.kind === 'derived' ? [member] : []));
 }
 
@@ -42,21 +44,40 @@ export function coverFacts({ project, members, combinations }: ReportInput): obj
     ],
     openAssumptions: open.length,
     openTracks: open.flatMap(({ track }) => (track === undefined ? [] : [track])),
-    failed: members.flatMap((member) => (member.kind === 'failed' ? [member.mark] : [])),
+    failed: members.flatMap((member) =>
+      member.kind === 'failed' ? [member.mark] : [],
+    ),
     untaken: combinations.untaken,
   };
 }
 
 /** Facts of the index: parts and members with their sheets, results at a glance, the load path. */
-export function indexFacts(input: ReportInput, parts: readonly { readonly anchor: string; readonly title: string }[]): object {
+export function indexFacts(
+  input: ReportInput,
+  parts: readonly { readonly anchor: string; readonly title: string }[],
+): object {
   const rows = input.members.map((member) => {
     if (member.kind === 'failed') {
-      return { mark: member.mark, title: member.title, anchor: anchorOf(member.mark), failed: true, reason: member.findings[0]?.message };
+      return {
+        mark: member.mark,
+        title: member.title,
+        anchor: anchorOf(member.mark),
+        failed: true,
+        reason: member.findings[0]?.message,
+      };
     }
     const { mark, title, summary, typical } = member.derivation;
     return { mark, title, anchor: anchorOf(mark), summary, typical };
   });
-  return { parts, rows, loadPath: input.loadPath.map((edge) => ({ ...edge, fromAnchor: anchorOf(edge.from), toAnchor: anchorOf(edge.to) })) };
+  return {
+    parts,
+    rows,
+    loadPath: input.loadPath.map((edge) => ({
+      ...edge,
+      fromAnchor: anchorOf(edge.from),
+      toAnchor: anchorOf(edge.to),
+    })),
+  };
 }
 
 /** Facts of the basis of design. */
@@ -68,21 +89,35 @@ export function basisFacts({ project, combinations, members }: ReportInput): obj
     figures: definition.figures.value,
     conventions: conventionFacts(definition.conventions),
     conventionFigure: conventionFigure(definition.conventions),
-    cases: loads.cases.map((one) => ({ ...one, kindWords: one.kind?.replace('-', ' ') })),
+    cases: loads.cases.map((one) => ({
+      ...one,
+      kindWords: one.kind?.replace('-', ' '),
+    })),
     areas: Object.values(loads.areas).map((area) => ({
       ...area,
-      values: Object.entries(area.byCase).map(([mark, value]) => ({ mark, value: givenText(value) })),
+      values: Object.entries(area.byCase).map(([mark, value]) => ({
+        mark,
+        value: givenText(value),
+      })),
     })),
-    strength: combinations.combinations.filter((one) => one.for === 'strength').map(combinationFacts),
-    service: combinations.combinations.filter((one) => one.for === 'service').map(combinationFacts),
-    notes: combinations.notes.filter(({ kind }) => kind !== 'assumption').map(({ text }) => text),
+    strength: combinations.combinations
+      .filter((one) => one.for === 'strength')
+      .map(combinationFacts),
+    service: combinations.combinations
+      .filter((one) => one.for === 'service')
+      .map(combinationFacts),
+    notes: combinations.notes
+      .filter(({ kind }) => kind !== 'assumption')
+      .map(({ text }) => text),
     materials: materialsOf(project.members),
     notation: inTwoColumns(notationOf(symbolsOf(members))),
   };
 }
 
 /** A list to be read down one column and then down the next. */
-function inTwoColumns<T>(list: readonly T[]): readonly { readonly first: T; readonly second?: T }[] {
+function inTwoColumns<T>(
+  list: readonly T[],
+): readonly { readonly first: T; readonly second?: T }[] {
   const rows = Math.ceil(list.length / 2);
   return list.slice(0, rows).map((first, index) => {
     const second = list[rows + index];
@@ -95,17 +130,35 @@ function symbolsOf(members: readonly MemberReport[]): readonly Symbol[] {
 }
 
 function combinationFacts({ mark, clauses }: Combination): object {
-  return { mark, clauses: clauses.map((clause) => (clause === 'project' ? 'the project’s own' : clause)) };
+  return {
+    mark,
+    clauses: clauses.map((clause) =>
+      clause === 'project' ? 'the project’s own' : clause,
+    ),
+  };
 }
 
-function givenText({ text, unit }: { readonly text: string; readonly unit: { readonly factors: readonly { symbol: string }[] } }): string {
+function givenText({
+  text,
+  unit,
+}: {
+  readonly text: string;
+  readonly unit: { readonly factors: readonly { symbol: string }[] };
+}): string {
   return `${text}\u00a0${unit.factors.map(({ symbol }) => symbol).join('·')}`;
 }
 
 function materialsOf(members: ReportInput['project']['members']): readonly object[] {
   const named = new Map(
     members.flatMap(({ mark, material }) =>
-      material?.name === undefined ? [] : [[material.name, { name: material.name, source: material.source, mark }] as const],
+      material?.name === undefined
+        ? []
+        : [
+            [
+              material.name,
+              { name: material.name, source: material.source, mark },
+            ] as const,
+          ],
     ),
   );
   return [...named.values()];
@@ -113,43 +166,73 @@ function materialsOf(members: ReportInput['project']['members']): readonly objec
 
 function conventionFacts(conventions: Conventions): object {
   return Object.fromEntries(
-    Object.entries(conventions).map(([key, stated]: [string, { value: string; origin: string }]) => [
-      key,
-      { value: stated.value, isDefault: stated.origin === 'default' },
-    ]),
+    Object.entries(conventions).map(
+      ([key, stated]: [string, { value: string; origin: string }]) => [
+        key,
+        { value: stated.value, isDefault: stated.origin === 'default' },
+      ],
+    ),
   );
 }
 
 /** The sign conventions as small drawings, side by side. */
-function conventionFigure({ moments, horizontal, vertical, momentDiagram }: Conventions): FigureSpec {
+function conventionFigure({
+  moments,
+  horizontal,
+  vertical,
+  momentDiagram,
+}: Conventions): FigureSpec {
   return {
     kind: 'conventions',
     shown: [
       {
-        what: { kind: 'forces', horizontal: horizontal.value, vertical: vertical.value },
+        what: {
+          kind: 'forces',
+          horizontal: horizontal.value,
+          vertical: vertical.value,
+        },
         caption: 'forces in sums',
       },
-      { what: { kind: 'moments', positive: moments.value }, caption: 'moments in sums' },
+      {
+        what: { kind: 'moments', positive: moments.value },
+        caption: 'moments in sums',
+      },
       { what: { kind: 'axial' }, caption: 'axial force N' },
       { what: { kind: 'shear' }, caption: 'shear force V' },
-      { what: { kind: 'bending', drawnOn: momentDiagram.value }, caption: 'bending moment M' },
+      {
+        what: { kind: 'bending', drawnOn: momentDiagram.value },
+        caption: 'bending moment M',
+      },
     ],
     alternate: `Sign conventions. In sums, forces count positive ${horizontal.value} and ${vertical.value}, moments ${moments.value}. Axial force is positive in tension, shear where the left part pushes the right part up, bending moment where the member sags.`,
   };
 }
 
 /** Facts of the list of assumptions: the project's and the program's, with the sheets that lean on each. */
-export function assumptionFacts({ project, members, combinations }: ReportInput): object {
-  const users = (id: string): readonly { readonly mark: string; readonly anchor: string }[] =>
+export function assumptionFacts({
+  project,
+  members,
+  combinations,
+}: ReportInput): object {
+  const users = (
+    id: string,
+  ): readonly { readonly mark: string; readonly anchor: string }[] =>
     derivedOf(members)
       .filter(({ derivation }) => derivation.uses.includes(id))
-      .map(({ derivation }) => ({ mark: derivation.mark, anchor: anchorOf(derivation.mark) }));
+      .map(({ derivation }) => ({
+        mark: derivation.mark,
+        anchor: anchorOf(derivation.mark),
+      }));
   const { assumptions, references } = project.definition;
-  const withSelfWeight = project.members.filter(({ selfWeight }) => selfWeight !== undefined).map(({ mark }) => mark);
+  const withSelfWeight = project.members
+    .filter(({ selfWeight }) => selfWeight !== undefined)
+    .map(({ mark }) => mark);
   return {
     assumptions: assumptions.map((one) => ({ ...one, users: users(one.id) })),
     references: references.map((one) => ({ ...one, users: users(one.id) })),
-    fromStandards: combinations.notes.filter(({ kind }) => kind === 'assumption').map(({ text }) => text),
+    fromStandards: combinations.notes
+      .filter(({ kind }) => kind === 'assumption')
+      .map(({ text }) => text),
     defaults: defaultsOf(project.definition),
     withSelfWeight,
     hasSelfWeight: withSelfWeight.length > 0,
@@ -157,10 +240,15 @@ export function assumptionFacts({ project, members, combinations }: ReportInput)
 }
 
 /** What the file did not say and the program took instead. */
-function defaultsOf(definition: ProjectDefinition): readonly { readonly what: string; readonly value: string }[] {
+function defaultsOf(
+  definition: ProjectDefinition,
+): readonly { readonly what: string; readonly value: string }[] {
   const { conventions } = definition;
   const stated = [
-    { what: 'figures printed', of: { ...definition.figures, value: String(definition.figures.value) } },
+    {
+      what: 'figures printed',
+      of: { ...definition.figures, value: String(definition.figures.value) },
+    },
     { what: 'paper', of: definition.paper },
     { what: 'lengths', of: definition.lengths },
     { what: 'status', of: definition.status },
@@ -169,14 +257,18 @@ function defaultsOf(definition: ProjectDefinition): readonly { readonly what: st
     { what: 'vertical forces positive in sums', of: conventions.vertical },
     { what: 'moment diagram drawn on the side in', of: conventions.momentDiagram },
   ];
-  return stated.filter(({ of }) => of.origin === 'default').map(({ what, of }) => ({ what, value: of.value }));
+  return stated
+    .filter(({ of }) => of.origin === 'default')
+    .map(({ what, of }) => ({ what, value: of.value }));
 }
 
 /** Facts of the cautions that every package carries, and the project's own. */
 export function cautionFacts({ project, combinations }: ReportInput): object {
   return {
     given: project.definition.cautions,
-    fromCombinations: combinations.notes.filter(({ kind }) => kind === 'caution').map(({ text }) => text),
+    fromCombinations: combinations.notes
+      .filter(({ kind }) => kind === 'caution')
+      .map(({ text }) => text),
     untaken: combinations.untaken,
   };
 }

@@ -4,7 +4,10 @@ import { inlineOf, UnknownElement } from './inline.ts';
 import type { Element, Node } from './read-xhtml.ts';
 
 /** Reads elements as blocks. Text between blocks is a fault, since it would belong to none. */
-export function blocksOf(nodes: readonly Node[], placed: readonly Placed[]): readonly Block[] {
+export function blocksOf(
+  nodes: readonly Node[],
+  placed: readonly Placed[],
+): readonly Block[] {
   const blocks: Block[] = [];
   for (const node of nodes) {
     if (node.kind === 'text') {
@@ -25,7 +28,11 @@ export class StrayText extends Error {
   }
 }
 
-type Reader = (element: Element, placed: readonly Placed[], before: Block | undefined) => readonly Block[];
+type Reader = (
+  element: Element,
+  placed: readonly Placed[],
+  before: Block | undefined,
+) => readonly Block[];
 
 const heading =
   (level: 1 | 2 | 3): Reader =>
@@ -35,23 +42,41 @@ const heading =
       level,
       content: inlineOf(children, placed),
       ...(attributes['id'] === undefined ? {} : { anchor: attributes['id'] }),
-      ...(attributes['bookmark'] === undefined ? {} : { bookmark: Number(attributes['bookmark']) }),
+      ...(attributes['bookmark'] === undefined
+        ? {}
+        : { bookmark: Number(attributes['bookmark']) }),
     },
   ];
 
-const paragraphStyles = ['body', 'small', 'lead', 'note', 'caution', 'field', 'title'] as const;
+const paragraphStyles = [
+  'body',
+  'small',
+  'lead',
+  'note',
+  'caution',
+  'field',
+  'title',
+] as const;
 
 const paragraph: Reader = ({ attributes, children }, placed) => {
-  const style = paragraphStyles.find((known) => known === attributes['class']) ?? 'body';
-  const margin = children.find((child) => child.kind === 'element' && child.name === 'aside');
-  const content = inlineOf(children.filter((child) => child !== margin), placed);
+  const style =
+    paragraphStyles.find((known) => known === attributes['class']) ?? 'body';
+  const margin = children.find(
+    (child) => child.kind === 'element' && child.name === 'aside',
+  );
+  const content = inlineOf(
+    children.filter((child) => child !== margin),
+    placed,
+  );
   if (content.length === 0) return [];
   return [
     {
       kind: 'paragraph',
       content,
       style,
-      ...(margin?.kind === 'element' ? { margin: inlineOf(margin.children, placed) } : {}),
+      ...(margin?.kind === 'element'
+        ? { margin: inlineOf(margin.children, placed) }
+        : {}),
       ...(attributes['keep'] === 'next' ? { keepWithNext: true } : {}),
     },
   ];
@@ -68,7 +93,9 @@ const list =
 
 /** An item holds paragraphs, or text that becomes one. */
 function itemOf({ children }: Element, placed: readonly Placed[]): readonly Block[] {
-  const hasBlocks = children.some((child) => child.kind === 'element' && child.name in readers);
+  const hasBlocks = children.some(
+    (child) => child.kind === 'element' && child.name in readers,
+  );
   if (hasBlocks) return blocksOf(children, placed);
   return [{ kind: 'paragraph', style: 'body', content: inlineOf(children, placed) }];
 }
@@ -79,11 +106,17 @@ const table: Reader = ({ attributes, children }, placed) => {
   const rowsIn = (name: string): readonly Row[] =>
     children.flatMap((child) =>
       child.kind === 'element' && child.name === name
-        ? child.children.flatMap((row) => (row.kind === 'element' && row.name === 'tr' ? [rowOf(row, placed)] : []))
+        ? child.children.flatMap((row) =>
+            row.kind === 'element' && row.name === 'tr' ? [rowOf(row, placed)] : [],
+          )
         : [],
     );
-  const caption = children.find((child) => child.kind === 'element' && child.name === 'caption');
-  const columns = (attributes['columns'] ?? '').split(/\s+/).filter((word) => word !== '');
+  const caption = children.find(
+    (child) => child.kind === 'element' && child.name === 'caption',
+  );
+  const columns = (attributes['columns'] ?? '')
+    .split(/\s+/)
+    .filter((word) => word !== '');
   const classes = (attributes['class'] ?? '').split(/\s+/);
   return [
     {
@@ -91,7 +124,9 @@ const table: Reader = ({ attributes, children }, placed) => {
       columns: columns.map((word) => aligns.find((known) => known === word) ?? 'left'),
       head: rowsIn('thead'),
       body: rowsIn('tbody'),
-      ...(caption?.kind === 'element' ? { caption: inlineOf(caption.children, placed) } : {}),
+      ...(caption?.kind === 'element'
+        ? { caption: inlineOf(caption.children, placed) }
+        : {}),
       style: classes.includes('plain') ? 'plain' : 'ruled',
       size: classes.includes('small') ? 'small' : 'body',
     },
@@ -100,9 +135,16 @@ const table: Reader = ({ attributes, children }, placed) => {
 
 function rowOf({ attributes, children }: Element, placed: readonly Placed[]): Row {
   const cells = children.flatMap((child): readonly Cell[] => {
-    if (child.kind !== 'element' || (child.name !== 'td' && child.name !== 'th')) return [];
+    if (child.kind !== 'element' || (child.name !== 'td' && child.name !== 'th'))
+      return [];
     const colSpan = Number(child.attributes['colspan'] ?? 1);
-    return [{ content: inlineOf(child.children, placed), isHead: child.name === 'th', colSpan }];
+    return [
+      {
+        content: inlineOf(child.children, placed),
+        isHead: child.name === 'th',
+        colSpan,
+      },
+    ];
   });
   return { cells, ...(attributes['class'] === 'ruled' ? { isRuled: true } : {}) };
 }
@@ -110,21 +152,33 @@ function rowOf({ attributes, children }: Element, placed: readonly Placed[]): Ro
 const section: Reader = ({ attributes, children }, placed) => {
   const blocks = blocksOf(children, placed);
   if (blocks.length === 0) return [];
-  const role = attributes['class'] === 'box' ? 'box' : attributes['class'] === 'keep' ? 'keep' : 'section';
+  const role =
+    attributes['class'] === 'box'
+      ? 'box'
+      : attributes['class'] === 'keep'
+        ? 'keep'
+        : 'section';
   const anchor = attributes['id'];
   return [{ kind: 'group', role, blocks, ...(anchor === undefined ? {} : { anchor }) }];
 };
 
 const figure: Reader = ({ attributes, children }, placed) => {
-  const drawing = children.find((child) => child.kind === 'element' && child.name === 'drawing');
-  const item = drawing?.kind === 'element' ? placed[Number(drawing.attributes['ref'])] : undefined;
-  const caption = children.find((child) => child.kind === 'element' && child.name === 'figcaption');
+  const drawing = children.find(
+    (child) => child.kind === 'element' && child.name === 'drawing',
+  );
+  const item =
+    drawing?.kind === 'element' ? placed[Number(drawing.attributes['ref'])] : undefined;
+  const caption = children.find(
+    (child) => child.kind === 'element' && child.name === 'figcaption',
+  );
   if (item?.kind !== 'figure') return [];
   return [
     {
       kind: 'figure',
       figure: item.figure,
-      ...(caption?.kind === 'element' ? { caption: inlineOf(caption.children, placed) } : {}),
+      ...(caption?.kind === 'element'
+        ? { caption: inlineOf(caption.children, placed) }
+        : {}),
       ...(attributes['id'] === undefined ? {} : { anchor: attributes['id'] }),
     },
   ];

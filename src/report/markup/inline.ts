@@ -3,7 +3,10 @@ import type { Placed } from '../template-set.ts';
 import type { Element, Node } from './read-xhtml.ts';
 
 /** Reads the inside of a paragraph, heading or cell: text with styles, mathematics, links. */
-export function inlineOf(nodes: readonly Node[], placed: readonly Placed[]): readonly Inline[] {
+export function inlineOf(
+  nodes: readonly Node[],
+  placed: readonly Placed[],
+): readonly Inline[] {
   return trim(read(nodes, { style: 'plain', placed }));
 }
 
@@ -40,15 +43,26 @@ function elementOf(element: Element, setting: Setting): readonly Inline[] {
     case 'code':
       return read(children, { ...setting, style: styles[name] ?? 'plain' });
     case 'span':
-      return read(children, { ...setting, style: styles[attributes['class'] ?? ''] ?? setting.style });
+      return read(children, {
+        ...setting,
+        style: styles[attributes['class'] ?? ''] ?? setting.style,
+      });
     case 'br':
       return [{ kind: 'break' }];
     case 'math': {
       const item = setting.placed[Number(attributes['ref'])];
-      return item?.kind === 'expression' ? [{ kind: 'math', expression: item.expression }] : [];
+      return item?.kind === 'expression'
+        ? [{ kind: 'math', expression: item.expression }]
+        : [];
     }
     case 'a':
-      return [{ kind: 'link', anchor: (attributes['href'] ?? '').replace(/^#/, ''), content: read(children, setting) }];
+      return [
+        {
+          kind: 'link',
+          anchor: (attributes['href'] ?? '').replace(/^#/, ''),
+          content: read(children, setting),
+        },
+      ];
     case 'sheet':
       return [{ kind: 'sheet-number', anchor: attributes['of'] ?? '' }];
     case 'sheet-count':
@@ -71,8 +85,10 @@ export class UnknownElement extends Error {
 function trim(list: readonly Inline[]): readonly Inline[] {
   const items = [...list];
   const first = items[0];
-  if (first?.kind === 'text') items[0] = { ...first, text: first.text.replace(/^ +/, '') };
+  if (first?.kind === 'text')
+    items[0] = { ...first, text: first.text.replace(/^ +/, '') };
   const last = items.at(-1);
-  if (last?.kind === 'text') items[items.length - 1] = { ...last, text: last.text.replace(/ +$/, '') };
+  if (last?.kind === 'text')
+    items[items.length - 1] = { ...last, text: last.text.replace(/ +$/, '') };
   return items.filter((item) => item.kind !== 'text' || item.text !== '');
 }

@@ -28,7 +28,9 @@ interface Open {
 }
 
 /** Reads a filled template as XML: a stray or unclosed tag is reported with its line and never repaired. */
-export function readXhtml(xhtml: string): { readonly root: Element } | { readonly fault: MarkupFault } {
+export function readXhtml(
+  xhtml: string,
+): { readonly root: Element } | { readonly fault: MarkupFault } {
   const parser = new SaxesParser({ xmlns: false });
   const root: Open = { line: 1, name: 'body', attributes: {}, children: [] };
   const open: Open[] = [root];
@@ -39,12 +41,18 @@ export function readXhtml(xhtml: string): { readonly root: Element } | { readonl
     // saxes closes what was left open before it complains: that is what has to be mended.
     const inner = message === 'unexpected close tag' ? lastClosed : undefined;
     fault ??= {
-      message: inner === undefined ? message : `${message} while <${inner.name}> was open`,
+      message:
+        inner === undefined ? message : `${message} while <${inner.name}> was open`,
       line: lineOf(xhtml, inner?.line ?? parser.line - 1),
     };
   });
   parser.on('opentag', (tag) => {
-    open.push({ line: parser.line - 1, name: tag.name, attributes: tag.attributes, children: [] });
+    open.push({
+      line: parser.line - 1,
+      name: tag.name,
+      attributes: tag.attributes,
+      children: [],
+    });
   });
   parser.on('closetag', () => {
     const closed = open.pop();
@@ -57,7 +65,8 @@ export function readXhtml(xhtml: string): { readonly root: Element } | { readonl
   parser.write(`<body>\n${xhtml}\n</body>`).close();
   if (fault !== undefined) return { fault };
   const [body] = root.children;
-  if (body?.kind !== 'element') return { fault: { message: 'nothing came out', line: '' } };
+  if (body?.kind !== 'element')
+    return { fault: { message: 'nothing came out', line: '' } };
   return { root: body };
 }
 
