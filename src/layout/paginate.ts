@@ -69,20 +69,21 @@ function bestStepTo(
   steps: readonly Step[],
   height: number,
 ): Step {
+  const { foot } = measured[to - 1] ?? nothing;
   const next = measured[to];
-  const isLast = next === undefined;
-  const foot = measured[to - 1]?.foot ?? 0;
-  let best = Infinity;
-  let start = to - 1;
+  let best: Step = { cost: Infinity, from: to - 1 };
   for (let from = to - 1; from >= 0; from -= 1) {
-    const used = foot - (measured[from]?.start ?? 0);
+    const used = foot - (measured[from] ?? nothing).start;
     // Pages only grow when they begin earlier: the first too tall ends the search.
-    if (used > height + tolerance && best < Infinity) break;
-    const cost = (steps[from]?.cost ?? 0) + pageCost(used, height, isLast);
-    if (cost < best) [best, start] = [cost, from];
+    if (used > height + tolerance && best.cost < Infinity) break;
+    const cost =
+      (steps[from] ?? best).cost + pageCost(used, height, next === undefined);
+    if (cost < best.cost) best = { cost, from };
   }
-  return { from: start, cost: best + (next?.breakBefore ?? 0) };
+  return { from: best.from, cost: best.cost + (next ?? nothing).breakBefore };
 }
+
+const nothing: Measured = { foot: 0, start: 0, breakBefore: 0 };
 
 /** What a page costs that is filled up to `used`; the last of a part may be as empty as it likes. */
 function pageCost(used: number, height: number, isLast: boolean): number {
