@@ -2,7 +2,8 @@ import type { Diagnostic } from '../diagnostics/index.ts';
 import type { Project } from '../project/index.ts';
 import type { Determinacy } from '../statics/index.ts';
 import type { BeamDerivation } from './derivation.ts';
-import { deriveBeam, type BeamWork } from './derive.ts';
+import type { BeamWork } from './beam-work.ts';
+import { deriveBeam } from './derive.ts';
 import type { MemberWork } from './work-members.ts';
 
 /** A member at the end of its working: narrated, or the diagnostic that keeps its results back. */

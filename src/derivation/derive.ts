@@ -1,63 +1,28 @@
 import { collectSymbols, type Statement, type Symbol } from '../equation/index.ts';
-import type {
-  BeamDefinition,
-  CarriedReaction,
-  LoadCase,
-  Project,
-} from '../project/index.ts';
-import type { Combination } from '../standards/index.ts';
-import {
-  tidyStructure,
-  type BeamResult,
-  type BeamSolution,
-  type BeamStructure,
-} from '../statics/index.ts';
-import {
-  loadsOfCase,
-  nameShares,
-  type CaseContext,
-  type MemberContext,
-} from './case-context.ts';
+import type { LoadCase, Project } from '../project/index.ts';
+import type { BeamWork } from './beam-work.ts';
+import { loadsOfCase, type CaseContext, type MemberContext } from './case-context.ts';
+import { closingSections, judgedGroups, judgedOf } from './closing-sections.ts';
 import type { BeamDerivation, Section, Summary } from './derivation.ts';
 import { mapStatements, statementsOf } from './map-statements.ts';
+import { caseContext, memberContext } from './member-context.ts';
 import { narrateCautions } from './narrators/narrate-cautions.ts';
-import {
-  narrateCombinations,
-  type Entry,
-  type JudgedGroup,
-} from './narrators/narrate-combinations.ts';
 import { narrateEquations, narrateNoLoads } from './narrators/narrate-equations.ts';
 import { narrateGiven } from './narrators/narrate-given.ts';
 import { narrateInternal } from './narrators/narrate-internal.ts';
-import { narrateResults } from './narrators/narrate-results.ts';
 import { narrateDeterminacy, narrateSupports } from './narrators/narrate-statics.ts';
-import { diagramsFigure, envelopeFigure } from './pictures/diagram-figures.ts';
+import { diagramsFigure } from './pictures/diagram-figures.ts';
 import {
   asLoadedFigure,
   freeBodyFigure,
   piecesFigure,
 } from './pictures/member-figures.ts';
-import { printingOf } from './printing.ts';
-import { runChecks } from './sense-checks/run-checks.ts';
 import { reworkable } from './rework.ts';
-import type { CautionStep, ResultStep, Step } from './steps.ts';
+import type { CheckOutcome } from './sense-checks/check-outcome.ts';
+import { combinationAdds } from './sense-checks/combination-adds.ts';
+import { extremesAreGreatest } from './sense-checks/result-agrees.ts';
+import { runChecks } from './sense-checks/run-checks.ts';
 import { summarise } from './summarise.ts';
-import { symbolsOf } from './symbols.ts';
-
-/** A solved beam with everything that its sheets speak of. */
-export interface BeamWork {
-  readonly definition: BeamDefinition;
-  readonly structure: BeamStructure;
-  /** Carried reactions by the id of the load that each became. */
-  readonly carried: ReadonlyMap<string, CarriedReaction>;
-  readonly solution: BeamSolution;
-  /** Combinations and their results, in one order. */
-  readonly combinations: readonly Combination[];
-  readonly combined: readonly BeamResult[];
-  readonly handedOn: ResultStep['handedOn'];
-  /** Cautions that only the project as a whole can know. */
-  readonly cautions: readonly CautionStep[];
-}
 
 /** The derivation, or the check that stopped it. */
 export type DeriveOutcome =
@@ -72,25 +37,13 @@ export type DeriveOutcome =
  */
 export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
   const context = memberContext(project, work);
-  const cases = work.solution.results.map((result): CaseContext => ({
-    ...context,
-    mark: result.mark,
-    result,
-    shareOf: nameShares(context.structure, []),
-  }));
-  const worked = cases.filter(
-    ({ mark }) => loadsOfCase(context.structure, mark).length > 0,
-  );
-  for (const one of worked) {
-    const findings = runChecks(one).flatMap(({ holds, finding }) =>
-      holds ? [] : [finding],
-    );
-    if (findings.length > 0) return { failed: { case: one.mark, findings } };
-  }
+  const cases = work.solution.results.map((result) => caseContext(context, result));
+  const failed = failedCase(cases) ?? failedCombination(context, work);
+  if (failed !== undefined) return { failed };
   const sections = [
     ...opening(project, work, context),
     ...cases.flatMap((one) => caseSections(project, one)),
-    ...closing(work, context),
+    ...closingSections(work, context),
   ].map((section) => enoughFigures(section));
   return {
     derivation: bind(
@@ -101,20 +54,41 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
   };
 }
 
-function memberContext(
-  project: Project,
-  { definition, structure: given }: BeamWork,
-): MemberContext {
-  // The solver works on the same, so that stations and directions can be compared as they are.
-  const structure = tidyStructure(given);
-  return {
-    definition,
-    structure,
-    symbols: symbolsOf(structure),
-    printing: printingOf(project),
-    conventions: project.definition.conventions,
-    defined: new Map(definition.loads.map((load) => [load.id, load])),
-  };
+type Failed = Extract<DeriveOutcome, { failed: unknown }>['failed'];
+
+/** The first case whose numbers fail a check; an idle case is checked to be idle. */
+function failedCase(cases: readonly CaseContext[]): Failed | undefined {
+  return firstFailed(cases.map((one) => ({ mark: one.mark, checks: runChecks(one) })));
+}
+
+/** The first combination that is not the sum of its cases. */
+function failedCombination(context: MemberContext, work: BeamWork): Failed | undefined {
+  return firstFailed(
+    work.combined.flatMap((result, index) => {
+      const factors = work.combinations[index]?.factors;
+      if (factors === undefined) return [];
+      const cases = work.solution.results;
+      return [
+        {
+          mark: result.mark,
+          checks: [
+            ...combinationAdds(context, { cases, factors, result }),
+            ...extremesAreGreatest(caseContext(context, result)),
+          ],
+        },
+      ];
+    }),
+  );
+}
+
+function firstFailed(
+  all: readonly { readonly mark: string; readonly checks: readonly CheckOutcome[] }[],
+): Failed | undefined {
+  for (const { mark, checks } of all) {
+    const findings = checks.flatMap(({ holds, finding }) => (holds ? [] : [finding]));
+    if (findings.length > 0) return { case: mark, findings };
+  }
+  return undefined;
 }
 
 /** Items 1 to 3. */
@@ -196,65 +170,6 @@ function caseSections(project: Project, context: CaseContext): readonly Section[
       ],
     },
   ];
-}
-
-/** The entries that the member is judged on: combinations where there are any, else cases. */
-function judgedOf({ combinations, combined, solution }: BeamWork): readonly Entry[] {
-  if (combined.length === 0) return solution.results.map((result) => ({ result }));
-  return combined.flatMap((result, index) => {
-    const combination = combinations[index];
-    return combination === undefined ? [] : [{ result, combination }];
-  });
-}
-
-/** Entries in groups that are never mixed: strength, service, or the cases where nothing is combined. */
-function judgedGroups(work: BeamWork): readonly JudgedGroup[] {
-  const judged = judgedOf(work);
-  if (work.combined.length === 0) return [{ for: 'cases', entries: judged }];
-  return (['strength', 'service'] as const)
-    .map((scope) => ({
-      for: scope,
-      entries: judged.filter(({ combination }) => combination?.for === scope),
-    }))
-    .filter(({ entries }) => entries.length > 0);
-}
-
-/** Items 8 and 10. */
-function closing(work: BeamWork, context: MemberContext): readonly Section[] {
-  const cases = work.solution.results;
-  const groups = judgedGroups(work);
-  const isCombined = work.combined.length > 0;
-  const table = narrateCombinations(context, cases, {
-    for: 'cases',
-    entries: cases.map((result) => ({ result })),
-  });
-  const steps: readonly Step[] = [
-    ...(isCombined && cases.length > 1
-      ? table.filter(({ kind }) => kind === 'entries')
-      : []),
-    ...groups.flatMap((group): readonly Step[] => [
-      ...(isCombined || cases.length > 1
-        ? narrateCombinations(context, cases, group)
-        : []),
-      ...envelope(context, group),
-    ]),
-  ];
-  return [
-    ...(steps.length === 0 ? [] : [{ kind: 'combinations' as const, steps }]),
-    { kind: 'results', steps: [narrateResults(context, groups, work.handedOn)] },
-  ];
-}
-
-function envelope(
-  context: MemberContext,
-  { for: scope, entries }: JudgedGroup,
-): readonly Step[] {
-  if (entries.length < 2) return [];
-  const figure = envelopeFigure(
-    context,
-    entries.map(({ result }) => result),
-  );
-  return [{ kind: 'figure', shows: 'envelope', for: scope, figure }];
 }
 
 function enoughFigures(section: Section): Section {

@@ -21,7 +21,8 @@
  * @module
  */
 export { deriveBeam } from './derive.ts';
-export type { BeamWork, DeriveOutcome } from './derive.ts';
+export type { DeriveOutcome } from './derive.ts';
+export type { BeamWork } from './beam-work.ts';
 export { workMembers } from './work-members.ts';
 export type { MemberWork } from './work-members.ts';
 export { deriveMembers } from './derive-members.ts';

@@ -11,7 +11,7 @@ import {
 } from '../project/index.ts';
 import type { Combination } from '../standards/index.ts';
 import { solveBeam, superpose, type Determinacy } from '../statics/index.ts';
-import type { BeamWork } from './derive.ts';
+import type { BeamWork } from './beam-work.ts';
 import { placeWords } from './place-words.ts';
 import { printingOf, valueText, type Printing } from './printing.ts';
 import type { CautionStep, ResultStep } from './steps.ts';
