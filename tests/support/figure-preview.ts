@@ -13,7 +13,12 @@ export const figureSetting: FigureSetting = {
   setLabel: labelSetter(ownFonts, createTypesetter(ownFonts)),
 };
 
-/** The sample figures asked for (all where none is named) as SVG, with or without their boxes. */
+/**
+ * The sample figures asked for (all where none is named) as SVG, with or without their boxes;
+ * figure-preview.js writes them to a folder.
+ *
+ * @public
+ */
 export function previewSamples(
   names: readonly string[],
   showBoxes: boolean,

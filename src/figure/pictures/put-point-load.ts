@@ -47,24 +47,24 @@ function posesOf(
     return axialPoses({ ...force, length: Math.min(length, longestAxial) }, 'above');
   const [push, pull] = crossPoses(force);
   if (push === undefined || pull === undefined) return [];
-  const onShelf = lifts(push, setting.shelves);
   // An upward load may pull from above; a downward one must never seem to hang below.
-  return pull.lies === 'above' ? [push, ...onShelf, pull] : [push, ...onShelf];
+  const poses = pull.lies === 'above' ? [push, pull] : [push];
+  return poses.flatMap((pose) => onShelves(pose, setting.shelves));
 }
 
-/** An arrow over a sloping load may have to rise a little more than the load under its tip. */
+/** An arrow over a sloping load may have to rise a little more than the load under its foot. */
 const rises = [0.6, 3, 6, 9, 12, 16, 20];
 
-/** The pose raised on the distributed loads under its tip. */
-function lifts(
+/** The pose as it is, or raised on the distributed load under its foot: an arrow never stands among the arrows of a row. */
+function onShelves(
   pose: ForcePose,
   shelves: readonly DistributedShape[],
 ): readonly ForcePose[] {
-  const { x } = pose.tip;
+  const foot = Math.abs(pose.tip.y) < Math.abs(pose.tail.y) ? pose.tip : pose.tail;
   const heights = shelves
-    .filter(({ from, to }) => x >= from - 1 && x <= to + 1)
-    .map(({ from, to, outerAt }) => outerAt(Math.min(Math.max(x, from), to)).y)
-    .map((y) => (pose.lies === 'above' ? -y : y) - Math.abs(pose.tip.y));
+    .filter(({ from, to }) => foot.x >= from - 1 && foot.x <= to + 1)
+    .map(({ from, to, outerAt }) => outerAt(Math.min(Math.max(foot.x, from), to)).y)
+    .map((y) => (pose.lies === 'above' ? -y : y) - Math.abs(foot.y));
   const height = Math.max(0, ...heights);
-  return height === 0 ? [] : rises.map((rise) => standOff(pose, height + rise));
+  return height === 0 ? [pose] : rises.map((rise) => standOff(pose, height + rise));
 }

@@ -89,6 +89,18 @@ describe('a member as loaded', () => {
     expect(memberHeight(drawing) - highest).toBeGreaterThan(15);
   });
 
+  test('a small point load is not hidden among the arrows of a distributed load', () => {
+    const loads = [
+      uniform(0, 20, 1),
+      ...[3.1, 7.3, 9.9].map((x) => down(x, 0.1)),
+      down(15, 9),
+    ];
+    const { drawing } = layMember(beam(20, { ...supported, loads }));
+    const axis = memberHeight(drawing);
+    const raised = filledHeads(drawing).filter(({ tip }) => axis - tip.y > 15);
+    expect(raised).toHaveLength(4);
+  });
+
   test('loads that would cover others stand in a row of their own', () => {
     const one = layMember(beam(20, { ...supported, loads: [uniform(0, 20, 1)] }));
     const two = layMember(

@@ -1,5 +1,5 @@
 // Writes sample figures as PNG, and all of them one under the other as sheet.png, into a folder:
-// node tests/support/figure-preview.mjs <folder> [--boxes] [name …]
+// node tests/support/figure-preview.js <folder> [--boxes] [name …]
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { runnerImport } from 'vite';
