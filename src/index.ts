@@ -3,16 +3,9 @@
  *
  * @module
  */
-export {
-  bindProject,
-  composePackage,
-  concerning,
-  markOf,
-  resultsOf,
-  unknownMarks,
-  workProject,
-} from './pipeline.ts';
+export { bindProject, composePackage, resultsOf, workProject } from './pipeline.ts';
 export type { BindOptions, Bound, Stage, WorkedProject } from './pipeline.ts';
+export { concerning, markOf, unknownMarks } from './report/index.ts';
 export { writePlain } from './plain/index.ts';
 export { readResults, writeResults } from './results/index.ts';
 export type {

@@ -28,30 +28,24 @@
  *
  * @module
  */
-import {
-  deriveMembers,
-  placeWords,
-  workMembers,
-  type BeamWork,
-  type DerivedMember,
-} from './derivation/index.ts';
-import { hasErrors, nearest, placeAt, type Diagnostic } from './diagnostics/index.ts';
+import { deriveMembers, workMembers, type DerivedMember } from './derivation/index.ts';
+import { hasErrors, type Diagnostic } from './diagnostics/index.ts';
 import type { FontBook } from './font/index.ts';
 import type { PagedDocument } from './layout/index.ts';
 import { readProject, type Project } from './project/index.ts';
 import {
+  chosenMembers,
   composeReport,
-  reactionTable,
-  templateNames,
-  type MemberReport,
+  concerning,
+  loadPathEdges,
+  markOf,
+  memberInput,
+  memberReport,
+  templateSources,
+  unknownMarks,
   type Report,
 } from './report/index.ts';
-import {
-  collectResults,
-  writeResults,
-  type EntryInput,
-  type MemberInput,
-} from './results/index.ts';
+import { collectResults, writeResults } from './results/index.ts';
 import { combinationsFor, type CombinationList } from './standards/index.ts';
 import type { World } from './world/index.ts';
 
@@ -171,127 +165,6 @@ export function resultsOf(
   );
 }
 
-/** One error for each mark that was asked for and is no member's; none where the project cannot be read. */
-export function unknownMarks(
-  { project, members }: WorkedProject,
-  marks: readonly string[],
-): readonly Diagnostic[] {
-  if (project === undefined) return [];
-  const known = members.map(markOf);
-  return marks
-    .filter((mark) => !known.includes(mark))
-    .map((mark) => {
-      const near = nearest(mark, known);
-      return {
-        severity: 'error',
-        code: 'unknown-member',
-        message: `the project has no member ${mark}`,
-        hints: [
-          near === undefined ? `its members: ${known.join(', ')}` : `write ${near}`,
-        ],
-      };
-    });
-}
-
-/**
- * The diagnostics that concern the members asked for and the project as a whole; all of them where
- * one of those members leans on another that could not be solved, or where no marks are given.
- */
-export function concerning(
-  diagnostics: readonly Diagnostic[],
-  marks: readonly string[] | undefined,
-): readonly Diagnostic[] {
-  if (marks === undefined) return diagnostics;
-  const chosen = diagnostics.filter(
-    ({ member }) => member === undefined || marks.includes(member),
-  );
-  return chosen.some(({ code }) => code === 'depends-on-unsolved')
-    ? diagnostics
-    : chosen;
-}
-
-function chosenMembers(
-  members: readonly DerivedMember[],
-  marks: readonly string[] | undefined,
-): readonly DerivedMember[] {
-  return marks === undefined
-    ? members
-    : members.filter((member) => marks.includes(markOf(member)));
-}
-
-/** The mark of a member, narrated or not. */
-export function markOf(member: DerivedMember): string {
-  return member.kind === 'derived' ? member.derivation.mark : member.mark;
-}
-
-function memberInput(
-  project: Project,
-  member: DerivedMember,
-  sheets: Readonly<Record<string, number>> | undefined,
-): MemberInput {
-  const mark = markOf(member);
-  const sheet = sheets?.[`member-${mark}`];
-  const title = member.kind === 'derived' ? member.derivation.title : member.title;
-  const identity = {
-    mark,
-    ...(title === undefined ? {} : { title }),
-    ...(sheet === undefined ? {} : { sheet }),
-  };
-  if (member.kind === 'derived') {
-    return {
-      ...identity,
-      outcome: 'solved',
-      kind: 'beam',
-      determinacy: member.work.solution.determinacy,
-      entries: entriesOf(member.work),
-    };
-  }
-  const [first] = member.diagnostics;
-  return {
-    ...identity,
-    outcome: 'unsolved',
-    kind: member.memberKind,
-    ...(member.determinacy === undefined ? {} : { determinacy: member.determinacy }),
-    error: {
-      code: first?.code ?? 'unstable',
-      message: first?.message ?? '',
-      ...placeOf(project, first),
-    },
-  };
-}
-
-/** Cases, then combinations; a combination marked like a case is the same entry. */
-function entriesOf({
-  solution,
-  combinations,
-  combined,
-}: BeamWork): readonly EntryInput[] {
-  const uses = new Map<string, EntryInput>();
-  for (const result of solution.results)
-    uses.set(result.mark, { result, uses: ['case'] });
-  for (const [index, result] of combined.entries()) {
-    const known = uses.get(result.mark);
-    const use = combinations[index]?.for ?? 'strength';
-    uses.set(result.mark, {
-      result: known?.result ?? result,
-      uses: [...(known?.uses ?? []), use],
-    });
-  }
-  return [...uses.values()];
-}
-
-function placeOf(
-  project: Project,
-  diagnostic: Diagnostic | undefined,
-): { readonly file?: string; readonly line?: number } {
-  const span = diagnostic?.span;
-  if (span === undefined) return {};
-  const source = project.files.find(({ path }) => path === span.file);
-  return source === undefined
-    ? { file: span.file }
-    : { file: span.file, line: placeAt(source, span.start).line };
-}
-
 /** The package as blocks, from a worked project. */
 export function composePackage(
   world: World,
@@ -301,85 +174,20 @@ export function composePackage(
   const { project, combinations } = worked;
   if (project === undefined) return { diagnostics: [] };
   const members = chosenMembers(worked.members, options.only);
-  const marks = members.map(markOf);
   const composed = composeReport(
     {
       project,
       combinations,
       members: members.map((member) => memberReport(project, member)),
-      loadPath: project.members.flatMap(({ mark, carried }) =>
-        carried
-          .filter(({ member }) => marks.includes(member) && marks.includes(mark))
-          .map(({ member, point, at }) => ({
-            from: member,
-            point,
-            to: mark,
-            at: placeWords(at),
-          })),
-      ),
+      loadPath: loadPathEdges(project, members.map(markOf)),
       program: options.program,
     },
-    templatesOf(world, project),
+    templateSources(world, project),
   );
   return {
     ...(composed.value === undefined ? {} : { report: composed.value }),
     diagnostics: composed.diagnostics,
   };
-}
-
-/** The program's templates, the project's own in place of those of the same name. */
-function templatesOf(world: World, project: Project): Readonly<Record<string, string>> {
-  const decoder = new TextDecoder();
-  const own = templateNames.map((name) => [
-    name,
-    decoder.decode(world.ownFile(`report-templates/${name}.hbs`)),
-  ]);
-  const replaced = Object.entries(project.templates).map(([file, text]) => [
-    file.replace(/\.hbs$/, ''),
-    text,
-  ]);
-  return Object.fromEntries([...own, ...replaced]) as Readonly<Record<string, string>>;
-}
-
-function memberReport(project: Project, member: DerivedMember): MemberReport {
-  if (member.kind === 'failed') {
-    return {
-      kind: 'failed',
-      mark: member.mark,
-      ...(member.title === undefined ? {} : { title: member.title }),
-      findings: member.diagnostics.map((diagnostic) => {
-        const { file, line } = placeOf(project, diagnostic);
-        return {
-          code: diagnostic.code,
-          place:
-            file === undefined
-              ? ''
-              : line === undefined
-                ? file
-                : `${file}, line ${line}`,
-          message: diagnostic.message,
-          hints: diagnostic.hints,
-        };
-      }),
-    };
-  }
-  const { units, figures } = project.definition;
-  return {
-    kind: 'derived',
-    derivation: member.derivation,
-    reactions: reactionTable(member.work, { system: units, figures: figures.value }),
-    closure: closureOf(member.work),
-  };
-}
-
-/** The greatest residual beside its scale. */
-function closureOf({ solution }: BeamWork): number {
-  const shares = solution.results.flatMap(({ residuals }) =>
-    residuals.map(({ residual, scale }) =>
-      scale === 0 ? 0 : Math.abs(residual) / scale,
-    ),
-  );
-  return Math.max(0, ...shares);
 }
 
 /** Binds the package: works the project and makes the PDF and results.json, both as bytes to be written. */

@@ -12,8 +12,11 @@
  *
  * @module
  */
+export { chosenMembers, concerning, markOf, unknownMarks } from './asked-for.ts';
+export { loadPathEdges } from './load-path-edges.ts';
+export { memberInput, memberReport } from './member-outcomes.ts';
+export { templateSources } from './template-sources.ts';
 export { composeReport } from './compose-report.ts';
-export { templateNames } from './template-names.ts';
 export type {
   LoadPathEdge,
   MemberReport,
@@ -21,7 +24,6 @@ export type {
   ReactionTable,
   ReportInput,
 } from './report-input.ts';
-export { reactionTable } from './reaction-table.ts';
 export type {
   Block,
   Cell,

@@ -7,16 +7,10 @@ import type { Block } from './blocks.ts';
 export function numberEquations(blocks: readonly Block[]): readonly Block[] {
   let next = 1;
   const visit = (block: Block): Block => {
-    switch (block.kind) {
-      case 'equation':
-        return numbered(block, next++);
-      case 'group':
-        return { ...block, blocks: block.blocks.map(visit) };
-      case 'list':
-        return { ...block, items: block.items.map((item) => item.map(visit)) };
-      default:
-        return block;
-    }
+    if (block.kind === 'equation') return numbered(block, next++);
+    if (block.kind === 'group') return { ...block, blocks: block.blocks.map(visit) };
+    if (block.kind !== 'list') return block;
+    return { ...block, items: block.items.map((item) => item.map(visit)) };
   };
   return blocks.map(visit);
 }

@@ -50,14 +50,8 @@ export function reactionTable(
         mark: result.mark,
         count: read(result, index),
       }));
-      const max = ranked.reduce(
-        (a, b) => (b.count > a.count ? b : a),
-        ranked[0] ?? { mark: '', count: 0 },
-      );
-      const min = ranked.reduce(
-        (a, b) => (b.count < a.count ? b : a),
-        ranked[0] ?? { mark: '', count: 0 },
-      );
+      const max = furthest(ranked, 1);
+      const min = furthest(ranked, -1);
       return {
         symbol: name(symbol),
         max: text(max.count, index),
@@ -67,6 +61,19 @@ export function reactionTable(
       };
     }),
   };
+}
+
+interface Ranked {
+  readonly mark: string;
+  readonly count: number;
+}
+
+/** The greatest (sense 1) or the least (−1) of a column; the first of those that are equal. */
+function furthest(ranked: readonly Ranked[], sense: 1 | -1): Ranked {
+  return ranked.reduce(
+    (a, b) => (sense * (b.count - a.count) > 0 ? b : a),
+    ranked[0] ?? { mark: '', count: 0 },
+  );
 }
 
 function cellOf(count: number, decimals: number): Expression {

@@ -35,7 +35,7 @@ function generalise(symbol: Symbol): Symbol {
       meaning: 'distance of j from i along the member',
     };
   const [, stem = subscript, axis = ''] = /^(.*?)([xy]?)$/.exec(subscript) ?? [];
-  const isComponent = axis !== '' && / part of /.test(meaning);
+  const isComponent = axis !== '' && meaning.includes(' part of ');
   const changed = isComponent ? stem : subscript;
   return {
     ...symbol,

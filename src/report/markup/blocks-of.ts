@@ -41,10 +41,10 @@ const heading =
       kind: 'heading',
       level,
       content: inlineOf(children, placed),
-      ...(attributes['id'] === undefined ? {} : { anchor: attributes['id'] }),
-      ...(attributes['bookmark'] === undefined
+      ...(attributes.id === undefined ? {} : { anchor: attributes.id }),
+      ...(attributes.bookmark === undefined
         ? {}
-        : { bookmark: Number(attributes['bookmark']) }),
+        : { bookmark: Number(attributes.bookmark) }),
     },
   ];
 
@@ -59,8 +59,7 @@ const paragraphStyles = [
 ] as const;
 
 const paragraph: Reader = ({ attributes, children }, placed) => {
-  const style =
-    paragraphStyles.find((known) => known === attributes['class']) ?? 'body';
+  const style = paragraphStyles.find((known) => known === attributes.class) ?? 'body';
   const margin = children.find(
     (child) => child.kind === 'element' && child.name === 'aside',
   );
@@ -77,7 +76,7 @@ const paragraph: Reader = ({ attributes, children }, placed) => {
       ...(margin?.kind === 'element'
         ? { margin: inlineOf(margin.children, placed) }
         : {}),
-      ...(attributes['keep'] === 'next' ? { keepWithNext: true } : {}),
+      ...(attributes.keep === 'next' ? { keepWithNext: true } : {}),
     },
   ];
 };
@@ -114,10 +113,8 @@ const table: Reader = ({ attributes, children }, placed) => {
   const caption = children.find(
     (child) => child.kind === 'element' && child.name === 'caption',
   );
-  const columns = (attributes['columns'] ?? '')
-    .split(/\s+/)
-    .filter((word) => word !== '');
-  const classes = (attributes['class'] ?? '').split(/\s+/);
+  const columns = (attributes.columns ?? '').split(/\s+/).filter((word) => word !== '');
+  const classes = (attributes.class ?? '').split(/\s+/);
   return [
     {
       kind: 'table',
@@ -137,7 +134,7 @@ function rowOf({ attributes, children }: Element, placed: readonly Placed[]): Ro
   const cells = children.flatMap((child): readonly Cell[] => {
     if (child.kind !== 'element' || (child.name !== 'td' && child.name !== 'th'))
       return [];
-    const colSpan = Number(child.attributes['colspan'] ?? 1);
+    const colSpan = Number(child.attributes.colspan ?? 1);
     return [
       {
         content: inlineOf(child.children, placed),
@@ -146,19 +143,19 @@ function rowOf({ attributes, children }: Element, placed: readonly Placed[]): Ro
       },
     ];
   });
-  return { cells, ...(attributes['class'] === 'ruled' ? { isRuled: true } : {}) };
+  return { cells, ...(attributes.class === 'ruled' ? { isRuled: true } : {}) };
 }
 
 const section: Reader = ({ attributes, children }, placed) => {
   const blocks = blocksOf(children, placed);
   if (blocks.length === 0) return [];
   const role =
-    attributes['class'] === 'box'
+    attributes.class === 'box'
       ? 'box'
-      : attributes['class'] === 'keep'
+      : attributes.class === 'keep'
         ? 'keep'
         : 'section';
-  const anchor = attributes['id'];
+  const anchor = attributes.id;
   return [{ kind: 'group', role, blocks, ...(anchor === undefined ? {} : { anchor }) }];
 };
 
@@ -167,7 +164,7 @@ const figure: Reader = ({ attributes, children }, placed) => {
     (child) => child.kind === 'element' && child.name === 'drawing',
   );
   const item =
-    drawing?.kind === 'element' ? placed[Number(drawing.attributes['ref'])] : undefined;
+    drawing?.kind === 'element' ? placed[Number(drawing.attributes.ref)] : undefined;
   const caption = children.find(
     (child) => child.kind === 'element' && child.name === 'figcaption',
   );
@@ -179,38 +176,38 @@ const figure: Reader = ({ attributes, children }, placed) => {
       ...(caption?.kind === 'element'
         ? { caption: inlineOf(caption.children, placed) }
         : {}),
-      ...(attributes['id'] === undefined ? {} : { anchor: attributes['id'] }),
+      ...(attributes.id === undefined ? {} : { anchor: attributes.id }),
     },
   ];
 };
 
 const equation: Reader = ({ attributes }, placed, before) => {
-  const item = placed[Number(attributes['ref'])];
+  const item = placed[Number(attributes.ref)];
   if (item?.kind !== 'statement' || item.statement.lines.length === 0) return [];
   const keepWithPrevious = before?.kind === 'paragraph' || before?.kind === 'equation';
   return [{ kind: 'equation', statement: item.statement, keepWithPrevious }];
 };
 
 const listing: Reader = ({ attributes }, placed) => {
-  const item = placed[Number(attributes['ref'])];
+  const item = placed[Number(attributes.ref)];
   return item?.kind === 'listing' ? [{ kind: 'listing', lines: item.lines }] : [];
 };
 
 const space: Reader = ({ attributes }) => [
   {
     kind: 'space',
-    height: Number(attributes['height'] ?? 12),
-    ...(attributes['label'] === undefined ? {} : { label: attributes['label'] }),
+    height: Number(attributes.height ?? 12),
+    ...(attributes.label === undefined ? {} : { label: attributes.label }),
   },
 ];
 
 const image: Reader = ({ attributes }) => [
   {
     kind: 'image',
-    source: attributes['src'] ?? '',
-    width: Number(attributes['width'] ?? 120),
-    height: Number(attributes['height'] ?? 60),
-    alternate: attributes['alt'] ?? '',
+    source: attributes.src ?? '',
+    width: Number(attributes.width ?? 120),
+    height: Number(attributes.height ?? 60),
+    alternate: attributes.alt ?? '',
   },
 ];
 

@@ -35,43 +35,42 @@ const styles: Readonly<Record<string, TextStyle>> = {
   code: 'code',
 };
 
+type Reader = (element: Element, setting: Setting) => readonly Inline[];
+
+const styled: Reader = ({ name, attributes, children }, setting) => {
+  const style = styles[name === 'span' ? (attributes.class ?? '') : name];
+  return read(children, { ...setting, style: style ?? setting.style });
+};
+
+/** Every element that can stand in a line. */
+const readers: Readonly<Record<string, Reader>> = {
+  em: styled,
+  strong: styled,
+  code: styled,
+  span: styled,
+  br: () => [{ kind: 'break' }],
+  math: ({ attributes }, { placed }) => {
+    const item = placed[Number(attributes.ref)];
+    return item?.kind === 'expression'
+      ? [{ kind: 'math', expression: item.expression }]
+      : [];
+  },
+  a: ({ attributes, children }, setting) => [
+    {
+      kind: 'link',
+      anchor: (attributes.href ?? '').replace(/^#/, ''),
+      content: read(children, setting),
+    },
+  ],
+  sheet: ({ attributes }) => [{ kind: 'sheet-number', anchor: attributes.of ?? '' }],
+  'sheet-count': () => [{ kind: 'sheet-count' }],
+  blank: ({ attributes }) => [{ kind: 'blank', width: Number(attributes.width ?? 60) }],
+};
+
 function elementOf(element: Element, setting: Setting): readonly Inline[] {
-  const { name, attributes, children } = element;
-  switch (name) {
-    case 'em':
-    case 'strong':
-    case 'code':
-      return read(children, { ...setting, style: styles[name] ?? 'plain' });
-    case 'span':
-      return read(children, {
-        ...setting,
-        style: styles[attributes['class'] ?? ''] ?? setting.style,
-      });
-    case 'br':
-      return [{ kind: 'break' }];
-    case 'math': {
-      const item = setting.placed[Number(attributes['ref'])];
-      return item?.kind === 'expression'
-        ? [{ kind: 'math', expression: item.expression }]
-        : [];
-    }
-    case 'a':
-      return [
-        {
-          kind: 'link',
-          anchor: (attributes['href'] ?? '').replace(/^#/, ''),
-          content: read(children, setting),
-        },
-      ];
-    case 'sheet':
-      return [{ kind: 'sheet-number', anchor: attributes['of'] ?? '' }];
-    case 'sheet-count':
-      return [{ kind: 'sheet-count' }];
-    case 'blank':
-      return [{ kind: 'blank', width: Number(attributes['width'] ?? 60) }];
-    default:
-      throw new UnknownElement(name);
-  }
+  const reader = readers[element.name];
+  if (reader === undefined) throw new UnknownElement(element.name);
+  return reader(element, setting);
 }
 
 /** An element that the templates' HTML does not have at this place. */
