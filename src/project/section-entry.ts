@@ -34,7 +34,7 @@ export const sectionValues: ObjectShape<Omit<CrossSection, 'name'>> = objectOf<
     'second moment of area about the axis of bending',
   ),
   S: optional(quantityOf('volume', 'positive'), 'section modulus'),
-  A: optional(quantityOf('area', 'positive'), 'area'),
+  A: optional(quantityOf('area', 'positive'), 'area of the cross-section'),
   weight: optional(quantityOf('force-per-length', 'positive'), 'weight per length'),
   depth: optional(quantityOf('length', 'positive'), 'whole depth'),
   source: optional(text, 'where the values come from'),

@@ -133,11 +133,11 @@ describe('a folder that uses all that project.yaml and loads.yaml know', () => {
       methods: { continuous: 'three-moment' },
       sheetOrder: ['G1'],
     });
-    expect(read.definition.sections['plate']).toMatchObject({
+    expect(read.definition.sections.plate).toMatchObject({
       name: 'plate',
       source: "maker's list",
     });
-    expect(read.definition.materials['larch']).toMatchObject({
+    expect(read.definition.materials.larch).toMatchObject({
       name: 'larch',
       E: { text: '1600' },
     });
@@ -159,7 +159,7 @@ describe('a folder that uses all that project.yaml and loads.yaml know', () => {
       ],
       alternatives: [['W1', 'W2']],
     });
-    expect(read.loads.areas['deck']).toMatchObject({
+    expect(read.loads.areas.deck).toMatchObject({
       name: 'deck',
       source: 'ASCE 7-22 Table 4.3-1',
       byCase: { D: { text: '65' }, L: { text: '90' } },

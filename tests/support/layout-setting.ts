@@ -26,11 +26,3 @@ export function openSetting(
     setBlocks(blocks, column, { setting, askedSoFar: () => 0, kept: new Map() });
   return { ...setting, setBlocks: set };
 }
-
-/** The column of a letter sheet with its margin column. */
-export const bodyColumn: Column = {
-  x: 0,
-  width: 420,
-  height: 672,
-  margin: { x: 434, width: 70 },
-};

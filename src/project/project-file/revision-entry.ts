@@ -12,7 +12,7 @@ export const revisionEntry: Shape<Revision> = objectOf<Revision>(
     mark: required(text, 'the mark of the revision, such as A'),
     date: optional(date, 'its date'),
     note: optional(text, 'what was changed'),
-    reason: optional(text, 'why'),
+    reason: optional(text, 'why it was changed'),
     prepared: optional(text, 'initials of who prepared it'),
     checked: optional(text, 'initials of who checked it'),
     sheets: optional(text, 'the sheets affected, or all'),
