@@ -37,6 +37,7 @@ import {
   chosenMembers,
   composeReport,
   concerning,
+  faultyMembers,
   loadPathEdges,
   markOf,
   memberInput,
@@ -119,22 +120,6 @@ export function workProject(
     members: [...derived, ...faultyMembers(project, read.diagnostics)],
     diagnostics: [...read.diagnostics, ...found],
   };
-}
-
-/** Members whose definition holds an error: they appear with it and without results. */
-function faultyMembers(
-  project: Project,
-  diagnostics: readonly Diagnostic[],
-): readonly DerivedMember[] {
-  return project.faulty.map(({ mark, kind, title }) => ({
-    kind: 'failed',
-    mark,
-    memberKind: kind,
-    ...(title === undefined ? {} : { title }),
-    diagnostics: diagnostics.filter(
-      ({ member, severity }) => member === mark && severity === 'error',
-    ),
-  }));
 }
 
 /** results.json of a worked project; `sheets` where a package was bound. */

@@ -14,7 +14,7 @@
  */
 export { chosenMembers, concerning, markOf, unknownMarks } from './asked-for.ts';
 export { loadPathEdges } from './load-path-edges.ts';
-export { memberInput, memberReport } from './member-outcomes.ts';
+export { faultyMembers, memberInput, memberReport } from './member-outcomes.ts';
 export { templateSources } from './template-sources.ts';
 export { composeReport } from './compose-report.ts';
 export type {

@@ -116,3 +116,19 @@ function closureOf({ solution }: BeamWork): number {
   );
   return Math.max(0, ...shares);
 }
+
+/** Members whose definition holds an error: they appear with it and without results. */
+export function faultyMembers(
+  project: Project,
+  diagnostics: readonly Diagnostic[],
+): readonly DerivedMember[] {
+  return project.faulty.map(({ mark, kind, title }) => ({
+    kind: 'failed',
+    mark,
+    memberKind: kind,
+    ...(title === undefined ? {} : { title }),
+    diagnostics: diagnostics.filter(
+      ({ member, severity }) => member === mark && severity === 'error',
+    ),
+  }));
+}
