@@ -4,21 +4,31 @@ import type { Call } from './command.ts';
 import { eventQueue } from './event-queue.ts';
 import { good } from './exit-codes.ts';
 import { paintFor } from './paint.ts';
+import type { UsageFault } from './usage-fault.ts';
 import { watchFolder } from './watch-folder.ts';
 
 /**
  * Binds now and again after every save, until the user asks to stop. Errors are told and the next
- * save is waited for. A save while a package is being bound is bound after it.
+ * save is waited for; a save while a package is being bound is bound after it.
  */
-export async function bindAgain(call: Call, request: BindRequest): Promise<number> {
+export async function bindAgain(
+  call: Call,
+  request: BindRequest,
+): Promise<number | UsageFault> {
   const { streams, world } = call;
   const events = eventQueue<'saved' | 'ended'>();
-  const unwatch = watchFolder({
+  // What is no folder cannot be watched, and binding it once tells why.
+  if (world.list(request.folder) === undefined) return bindOnce(call, request);
+  const watching = watchFolder({
     world,
     folder: request.folder,
     counts: (file) => isDefinition(file) && !isOutput(file, request),
     onSave: () => events.push('saved'),
   });
+  if ('refused' in watching) {
+    const message = `${request.folder} cannot be watched: ${watching.refused}`;
+    return { message, hints: ['bind without --watch'] };
+  }
   const unlisten = streams.onInterrupt(() => events.push('ended'));
   const paint = paintFor(streams.coloured.err);
   const bind = async (isFirst: boolean): Promise<void> => {
@@ -31,7 +41,7 @@ export async function bindAgain(call: Call, request: BindRequest): Promise<numbe
     while ((await events.next()) === 'saved') await bind(false);
     return good;
   } finally {
-    unwatch();
+    watching.stop();
     unlisten();
   }
 }

@@ -17,18 +17,20 @@ export interface WatchRequest {
 
 /**
  * Watches a project folder and the folders in it. Folders are watched rather than files, because
- * many editors save by renaming a new file over the old one. Answers how to stop.
+ * many editors save by renaming a new file over the old one. Answers how to stop, or why the system
+ * refuses: it has a limit to what may be watched.
  */
 export function watchFolder({
   world,
   folder,
   counts,
   onSave,
-}: WatchRequest): () => void {
+}: WatchRequest): { readonly stop: () => void } | { readonly refused: string } {
   const watchers = new Map<string, FSWatcher>();
   let timer: NodeJS.Timeout | undefined;
   const changed = (file: string): void => {
-    watchAll();
+    // A folder may go away between being listed and being watched; the next change sees to it.
+    tried(watchAll);
     if (!counts(file)) return;
     clearTimeout(timer);
     timer = setTimeout(onSave, calm);
@@ -57,9 +59,22 @@ export function watchFolder({
     }
     for (const inside of ['', ...folders]) watchOne(inside);
   };
-  watchAll();
-  return () => {
+  const stop = (): void => {
     clearTimeout(timer);
     for (const watcher of watchers.values()) watcher.close();
   };
+  const refused = tried(watchAll);
+  if (refused === undefined) return { stop };
+  stop();
+  return { refused };
+}
+
+/** Why the system refused; undefined where it did not. */
+function tried(action: () => void): string | undefined {
+  try {
+    action();
+    return undefined;
+  } catch (failure) {
+    return failure instanceof Error ? failure.message : String(failure);
+  }
 }
