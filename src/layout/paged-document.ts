@@ -39,7 +39,11 @@ export interface StructureElement {
   readonly colSpan?: number;
 }
 
-/** One page, printed side up. Every mark belongs to a group with an `element` or an `artifact`. */
+/**
+ * One page, printed side up. Every mark belongs to a group with an `element` or an `artifact`, and
+ * such groups never stand inside each other: a link or formula in a paragraph interrupts its
+ * paragraph. Groups come in reading order; an element that goes on over pages keeps its number.
+ */
 export interface Page {
   readonly drawing: Drawing;
   /** As printed: `7`. */

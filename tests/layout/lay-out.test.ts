@@ -16,6 +16,8 @@ import {
   text,
   words,
 } from '../support/blocks.ts';
+import type { FontBook, MeasuredGlyph } from '../../src/font/index.ts';
+import { ownFonts } from '../support/own-fonts.ts';
 import { layOutBlocks, layOutReport } from '../support/layout-tools.ts';
 import { footOf, linksOf, runsOf, textOf, treeOf } from '../support/read-pages.ts';
 
@@ -85,6 +87,44 @@ describe('layOut', () => {
     expect(document.sheets.end).toBeGreaterThan(9);
     expect(textOf(document.pages[0]!)).toContain(
       `sheet ${document.sheets.end}, sheet 1,`,
+    );
+  });
+
+  test('gives up after five rounds where numbers never settle, and says so', () => {
+    // A face whose 1 is so wide that naming sheet 1 pushes the anchor on to sheet 2, whose narrow
+    // number brings it back.
+    const fonts: FontBook = {
+      face: (name) => {
+        const face = ownFonts.face(name);
+        const widen = (glyph: MeasuredGlyph): MeasuredGlyph =>
+          glyph.text === '1' ? { ...glyph, advance: 4 } : glyph;
+        return {
+          ...face,
+          shape: (of, features) => face.shape(of, features).map(widen),
+        };
+      },
+    };
+    const mentions = Array.from({ length: 60 }, () => [
+      sheetNumber('late'),
+      text(' '),
+    ]).flat();
+    const remarks = Array.from({ length: 12 }, (_, index) => {
+      const filler = Array.from({ length: 34 + index }, () =>
+        paragraph('x', { style: 'field' }),
+      );
+      const blocks = [
+        paragraph(mentions),
+        ...filler,
+        heading(3, 'Late', { anchor: 'late' }),
+      ];
+      return layOutReport(report([part('One', [...blocks, paragraph('End.')])]), {
+        fonts,
+      }).remarks;
+    }).flat();
+    expect(new Set(remarks)).toEqual(
+      new Set([
+        'Sheet numbers still changed after 5 rounds of laying out; some that are printed may be off by one.',
+      ]),
     );
   });
 
