@@ -7,6 +7,5 @@ import { sampleDocument, sampleOptions } from '../support/sample-document.ts';
 test('prints the digest of the sample, the same at every turn', async () => {
   const once = digest(await write(sampleDocument, sampleOptions));
   expect(digest(await write(sampleDocument, sampleOptions))).toBe(once);
-  if (process.env['SHOW_DIGEST'] !== undefined)
-    process.stdout.write(`\nsample ${once}\n`);
+  if (process.env.SHOW_DIGEST !== undefined) process.stdout.write(`\nsample ${once}\n`);
 });

@@ -10,6 +10,7 @@ export function unfilterLines(
 ): Uint8Array | undefined {
   const count = data.length / (perLine + 1);
   if (!Number.isInteger(count)) return undefined;
+  if (count === 0) return new Uint8Array();
   const lines = new Uint8Array(count * perLine);
   let above: Uint8Array = new Uint8Array(perLine);
   for (let index = 0; index < count; index += 1) {

@@ -23,22 +23,35 @@ export function readFont(file: PdfFile, font: PdfObject): ReadFont {
   const descriptor = file.entry(descendant, 'FontDescriptor');
   const toUnicode = file.entry(font, 'ToUnicode');
   const program = file.decode(file.entry(descriptor, 'FontFile2'));
+  const texts = attemptToUnicode(file.decode(toUnicode));
   const lacks = [
     nameOf(file.entry(font, 'Subtype')) === 'Type0' ? '' : 'is no composite font',
     nameOf(file.entry(font, 'Encoding')) === 'Identity-H'
       ? ''
       : 'is not coded by glyph',
     isKind(toUnicode, 'stream') ? '' : 'does not say what its codes mean',
+    texts === undefined ? 'says unreadably what its codes mean' : '',
     program.length > 0 ? '' : 'is not embedded',
   ];
   return {
     name: nameOf(file.entry(font, 'BaseFont')) ?? '',
-    texts: readToUnicode(file.decode(toUnicode)),
+    texts: texts ?? new Map<number, string>(),
     widthOf: readWidths(file, descendant),
     program,
     lacks: lacks.filter((lack) => lack !== ''),
   };
 }
+
+function attemptToUnicode(bytes: Uint8Array): ReadonlyMap<number, string> | undefined {
+  try {
+    return readToUnicode(bytes);
+  } catch (fault) {
+    if (fault instanceof RangeError) return undefined;
+    throw fault;
+  }
+}
+
+const lastCode = 0xffff; // codes have two bytes
 
 /** The widths of a descendant font, listed or by ranges (ISO 32000-1, 9.7.4.3). */
 function readWidths(file: PdfFile, descendant: PdfObject): (code: number) => number {
@@ -47,11 +60,11 @@ function readWidths(file: PdfFile, descendant: PdfObject): (code: number) => num
   const items = itemsOf(file.entry(descendant, 'W')).map(file.resolve);
   let at = 0;
   while (at + 1 < items.length) {
-    const first = numberOr(items[at], 0);
+    const first = Math.max(0, numberOr(items[at], 0));
     const second = items[at + 1] ?? null;
     const isListed = isKind(second, 'array');
     const last = isListed ? first + second.items.length - 1 : numberOr(second, first);
-    for (let code = first; code <= last; code += 1) {
+    for (let code = first; code <= Math.min(last, lastCode); code += 1) {
       const width = isListed ? second.items[code - first] : items[at + 2];
       widths.set(code, numberOr(width, fallback));
     }

@@ -51,7 +51,7 @@ function readLabels(file: PdfFile, count: number): readonly string[] {
   const ranges = readKeyTree(file, file.entry(file.catalog, 'PageLabels'), 'Nums');
   const labels = Array.from({ length: count }, (_, index) => String(index + 1));
   for (const [place, [key, range]] of ranges.entries()) {
-    const start = numberOf(key) ?? 0;
+    const start = Math.max(0, numberOf(key) ?? 0);
     const end = numberOf(ranges[place + 1]?.[0] ?? null) ?? count;
     const prefix = textOf(file.entry(range, 'P')) ?? '';
     const first = numberOf(file.entry(range, 'St')) ?? 1;

@@ -116,7 +116,8 @@ function readAt(file: PdfFile, number: number, place: ObjectPlace): PdfObject {
 function readPacked(file: PdfFile, stream: PdfObject, index: number): PdfObject {
   const data = file.decode(stream);
   const scanner = scanObjects(data);
-  for (let word = 0; word < 2 * index + 1; word += 1) scanner.next();
+  for (let word = 0; word < 2 * index + 1; word += 1)
+    if (scanner.next() === undefined) break;
   const offset = scanner.next();
   if (typeof offset !== 'number') throw new RangeError('a packed object is missing');
   const first = numberOr(file.entry(stream, 'First'), 0);

@@ -3,7 +3,7 @@ import { bytesOf, isKind, itemsOf } from './pdf-object.ts';
 import { scanObjects } from './scan-objects.ts';
 import { isKeyword } from './scan-words.ts';
 
-/** The text of each code by a ToUnicode map (ISO 32000-1, 9.10.3). */
+/** The text of each code by a ToUnicode map (ISO 32000-1, 9.10.3). Throws RangeError where its syntax is broken. */
 export function readToUnicode(bytes: Uint8Array): ReadonlyMap<number, string> {
   const texts = new Map<number, string>();
   const scanner = scanObjects(bytes);
@@ -20,6 +20,8 @@ export function readToUnicode(bytes: Uint8Array): ReadonlyMap<number, string> {
   return texts;
 }
 
+const lastCode = 0xffff; // codes have two bytes
+
 function addCharacters(
   operands: readonly PdfObject[],
   texts: Map<number, string>,
@@ -31,7 +33,7 @@ function addCharacters(
 function addRanges(operands: readonly PdfObject[], texts: Map<number, string>): void {
   for (let at = 0; at + 2 < operands.length; at += 3) {
     const first = codeOf(operands[at]);
-    const last = codeOf(operands[at + 1]);
+    const last = Math.min(codeOf(operands[at + 1]), lastCode);
     const target = operands[at + 2] ?? null;
     const listed = itemsOf(target);
     for (let code = first; code <= last; code += 1) {

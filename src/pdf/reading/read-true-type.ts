@@ -23,6 +23,7 @@ export function readTrueType(bytes: Uint8Array): TrueTypeMetrics | undefined {
   const glyphCount = word('maxp', 4);
   if (unitsPerEm === undefined || metricCount === undefined || glyphCount === undefined)
     return undefined;
+  if (word('hmtx', 4 * (metricCount - 1)) === undefined) return undefined;
   return {
     widthOf: (glyph) => {
       if (glyph >= glyphCount) return undefined;

@@ -78,7 +78,7 @@ function decodeEntities(text: string): string | undefined {
 }
 
 function decode(whole: string, hex?: string, decimal?: string, name?: string): string {
-  if (hex !== undefined) return String.fromCodePoint(parseInt(hex, 16));
-  if (decimal !== undefined) return String.fromCodePoint(Number(decimal));
-  return entities[name ?? ''] ?? whole;
+  if (name !== undefined) return entities[name] ?? whole;
+  const code = hex === undefined ? Number(decimal) : parseInt(hex, 16);
+  return code <= 0x10ffff ? String.fromCodePoint(code) : '\uFFFD';
 }

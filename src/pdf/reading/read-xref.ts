@@ -90,23 +90,37 @@ function readXrefStream(bytes: Uint8Array, offset: number): CrossReference {
   const { entries } = object;
   const numbers = (key: string): readonly number[] =>
     itemsOf(entries.get(key) ?? null).map((item) => numberOr(item, 0));
-  const [typeWidth = 0, secondWidth = 0, thirdWidth = 0] = numbers('W');
+  const [first = 0, second = 0, third = 0] = numbers('W');
+  const data = decodeStream(object, asIs);
+  const perEntry = first + second + third;
+  if (!(perEntry > 0 && perEntry < 24)) throw new RangeError('the table has no fields');
+  const readField = openFields(data);
+  const readPlace = (): ObjectPlace | undefined => {
+    const kind = readField(first, 1);
+    const one = readField(second, 0);
+    const other = readField(third, 0);
+    if (kind === 1) return { kind: 'offset', offset: one };
+    return kind === 2 ? { kind: 'packed', stream: one, index: other } : undefined;
+  };
   const index = numbers('Index');
   const ranges = index.length > 0 ? index : [0, numberOr(entries.get('Size'), 0)];
-  const readField = openFields(decodeStream(object, asIs));
+  const listed = numbersIn(ranges, Math.floor(data.length / perEntry));
   const places = new Map<number, ObjectPlace>();
-  for (const [place, start] of ranges.entries()) {
-    const count = place % 2 === 0 ? (ranges[place + 1] ?? 0) : 0;
-    for (let number = start; number < start + count; number += 1) {
-      const type = readField(typeWidth, 1);
-      const second = readField(secondWidth, 0);
-      const third = readField(thirdWidth, 0);
-      if (type === 1) places.set(number, { kind: 'offset', offset: second });
-      if (type === 2)
-        places.set(number, { kind: 'packed', stream: second, index: third });
-    }
+  for (const number of listed) {
+    const place = readPlace();
+    if (place !== undefined) places.set(number, place);
   }
   return { places, trailer: entries };
+}
+
+/** The numbers of ranges that are given as a first number and a count, so many at most. */
+function numbersIn(ranges: readonly number[], most: number): readonly number[] {
+  const numbers: number[] = [];
+  for (let at = 0; at + 1 < ranges.length; at += 2) {
+    const count = Math.min(ranges[at + 1] ?? 0, most - numbers.length);
+    for (let next = 0; next < count; next += 1) numbers.push((ranges[at] ?? 0) + next);
+  }
+  return numbers;
 }
 
 /** Reads whole numbers of so many bytes, high byte first; a field without bytes has a fixed value. */
