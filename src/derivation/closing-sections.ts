@@ -1,11 +1,8 @@
 import type { BeamWork } from './beam-work.ts';
 import type { MemberContext } from './case-context.ts';
 import type { Section } from './derivation.ts';
-import {
-  narrateCombinations,
-  type Entry,
-  type JudgedGroup,
-} from './narrators/narrate-combinations.ts';
+import type { Entry, JudgedGroup } from './narrators/governing.ts';
+import { narrateCombinations } from './narrators/narrate-combinations.ts';
 import { narrateResults } from './narrators/narrate-results.ts';
 import { envelopeFigure } from './pictures/diagram-figures.ts';
 import type { Step } from './steps.ts';

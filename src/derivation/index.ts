@@ -54,4 +54,4 @@ export type {
 export { placeWords } from './place-words.ts';
 export { runChecks } from './sense-checks/run-checks.ts';
 export type { CheckOutcome } from './sense-checks/check-outcome.ts';
-export { componentsOf } from './narrators/narrate-combinations.ts';
+export { componentsOf } from './narrators/reaction-components.ts';

@@ -1,6 +1,6 @@
 import type { MemberContext } from './case-context.ts';
 import type { Summary } from './derivation.ts';
-import { signedGreatest, type Entry } from './narrators/narrate-combinations.ts';
+import { signedGreatest, type Entry } from './narrators/governing.ts';
 import { valueText } from './printing.ts';
 
 /** The greatest moment, shear and reaction over the entries that a member is judged on. */

@@ -23,7 +23,7 @@ import {
 import { asGiven, isInProjectUnit, tidy, value } from '../printing.ts';
 import type { EquationStep } from '../steps.ts';
 import { centroidSymbol } from '../symbols.ts';
-import { placeAtStation } from './narrate-internal.ts';
+import { placeAtStation } from './places.ts';
 import { heightOf, ordinatesOf } from './ordinates.ts';
 
 /** Preparing the loads of a case for its sums: other units converted, spread loads replaced, slanted forces resolved. */

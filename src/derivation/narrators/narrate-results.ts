@@ -3,14 +3,16 @@ import type { Display } from '../../units/index.ts';
 import type { MemberContext } from '../case-context.ts';
 import { value } from '../printing.ts';
 import type { ResultLine, ResultStep } from '../steps.ts';
-import { momentSymbol, shearSymbol } from '../symbols.ts';
 import {
-  componentsOf,
-  signedGreatest,
+  extremeOf,
+  extremeSymbol,
+  governingEntry,
+  sizeOf,
   type Entry,
   type JudgedGroup,
-} from './narrate-combinations.ts';
-import { placeAtStation } from './narrate-internal.ts';
+} from './governing.ts';
+import { componentsOf } from './reaction-components.ts';
+import { placeAtStation } from './places.ts';
 
 /** Item 10: the governing results of the member, and where its reactions go. */
 export function narrateResults(
@@ -46,72 +48,27 @@ function boxed(
   };
 }
 
+const internals = ['moment-max', 'moment-min', 'shear'] as const;
+
+/** The greatest moment and shear; a greatest moment that hogs, or a least one that sags, is no result of its own. */
 function internal(
   context: MemberContext,
   entries: readonly Entry[],
 ): readonly ResultLine[] {
-  const best = (size: (entry: Entry) => number): Entry | undefined =>
-    entries.reduce<Entry | undefined>(
-      (a, b) => (a === undefined || size(b) > size(a) ? b : a),
-      undefined,
-    );
-  const lines: ResultLine[] = [];
-  const add = (
-    what: ResultLine['what'],
-    symbol: Symbol,
-    entry: Entry | undefined,
-    extreme: { value: number; x: number } | undefined,
-  ): void => {
-    if (entry === undefined || extreme === undefined || extreme.value === 0) return;
-    // A greatest moment that hogs, or a least one that sags, is no result of its own.
-    if (
-      (what === 'moment-max' && extreme.value < 0) ||
-      (what === 'moment-min' && extreme.value > 0)
-    )
-      return;
-    lines.push({
-      what,
-      statement: boxed(
-        context,
-        symbol,
-        what === 'shear' ? 'force' : 'moment',
-        extreme.value,
-      ),
-      at: placeAtStation(context, extreme.x),
-      entry: entry.result.mark,
-    });
-  };
-  const most = best(({ result }) => result.extremes.moment.max.value);
-  const least = best(({ result }) => -result.extremes.moment.min.value);
-  const shear = best(({ result }) =>
-    Math.max(result.extremes.shear.max.value, -result.extremes.shear.min.value),
-  );
-  const greatest = {
-    ...momentSymbol,
-    subscript: 'max',
-    meaning: 'greatest bending moment',
-  };
-  const smallest = {
-    ...momentSymbol,
-    subscript: 'min',
-    meaning: 'least bending moment',
-  };
-  add('moment-max', greatest, most, most?.result.extremes.moment.max);
-  add('moment-min', smallest, least, least?.result.extremes.moment.min);
-  const extremes = shear?.result.extremes.shear;
-  const greater =
-    extremes === undefined
-      ? undefined
-      : signedGreatest(extremes.max.value, extremes.min.value) === extremes.max.value
-        ? extremes.max
-        : extremes.min;
-  add(
-    'shear',
-    { ...shearSymbol, subscript: 'max', meaning: 'greatest shear force' },
-    shear,
-    greater,
-  );
-  return lines;
+  return internals.flatMap((what): readonly ResultLine[] => {
+    const entry = governingEntry(entries, what);
+    if (entry === undefined || sizeOf(entry, what) <= 0) return [];
+    const extreme = extremeOf(entry.result, what);
+    const display = what === 'shear' ? 'force' : 'moment';
+    return [
+      {
+        what,
+        statement: boxed(context, extremeSymbol(what), display, extreme.value),
+        at: placeAtStation(context, extreme.x),
+        entry: entry.result.mark,
+      },
+    ];
+  });
 }
 
 /** Each reaction component at its greatest and, where it changes sign, at its least. */

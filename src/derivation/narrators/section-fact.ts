@@ -4,7 +4,7 @@ import type { GivenQuantity } from '../../units/index.ts';
 import type { MemberContext } from '../case-context.ts';
 import { asGiven } from '../printing.ts';
 import type { GivenStep } from '../steps.ts';
-import { placeOf } from './load-rows.ts';
+import { placeOf } from './places.ts';
 
 const meanings: Readonly<Record<string, string>> = {
   A: 'area of the cross-section',

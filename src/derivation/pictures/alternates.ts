@@ -83,7 +83,7 @@ function describeLoad(context: MemberContext, load: Load): string {
       const ends = [Math.hypot(load.x1, load.y1), Math.hypot(load.x2, load.y2)].map(
         (si) => valueText(printing, 'force-per-length', si),
       );
-      const size = ends[0] === ends[1] ? ends[0] : `${ends.join(' to ')}`;
+      const size = ends[0] === ends[1] ? ends[0] : ends.join(' to ');
       return `${tag}${size} from ${placeText(context, load.from)} to ${placeText(context, load.to)}`;
     }
   }

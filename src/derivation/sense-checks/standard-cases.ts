@@ -84,7 +84,7 @@ function spanOf(
   context: CaseContext,
 ): { from: number; to: number; length: number } | undefined {
   const span = simpleSpan(context);
-  if (span === undefined || !span.isBetween) return undefined;
+  if (!span?.isBetween) return undefined;
   return { from: span.left.x, to: span.right.x, length: span.right.x - span.left.x };
 }
 

@@ -1,0 +1,28 @@
+import type { Statement } from '../../equation/index.ts';
+
+/** A check that is a theorem under its conditions; a false one stops the sheet. */
+export interface CheckFact {
+  readonly kind: 'check';
+  readonly check:
+    | 'moments-about'
+    | 'forces-y'
+    | 'forces-x'
+    | 'diagram-closes'
+    | 'cut-from-right'
+    | 'hinge-moment'
+    | 'symmetry'
+    | 'opposite-distances'
+    | 'nearer-takes-more'
+    | 'between-bounds'
+    | 'standard-case'
+    | 'moment-bound';
+  /** Names and words that the template puts into its sentence. */
+  readonly facts: Readonly<Record<string, string>>;
+  readonly statement: Statement;
+  /** A formula's source. */
+  readonly source?: string;
+}
+
+/** Facts of reasonableness. */
+export type ReasonStep =
+  CheckFact | { readonly kind: 'agreement'; readonly count: number };

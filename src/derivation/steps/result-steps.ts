@@ -1,0 +1,64 @@
+import type { Expression, Statement, Symbol } from '../../equation/index.ts';
+import type { Place } from './shared.ts';
+
+/** Values of one entry (case or combination) in the combination tables. */
+export interface EntryRow {
+  readonly mark: string;
+  readonly clauses: readonly string[];
+  readonly reactions: readonly Expression[];
+  readonly shear: Expression;
+  readonly momentMax: Expression;
+  readonly momentMin: Expression;
+  readonly governs: readonly string[];
+}
+
+/** Facts of combinations. */
+export type CombinationStep =
+  | {
+      readonly kind: 'entries';
+      readonly for: 'cases' | 'strength' | 'service';
+      readonly columns: readonly Symbol[];
+      readonly units: { readonly force: string; readonly moment: string };
+      readonly rows: readonly EntryRow[];
+    }
+  | {
+      readonly kind: 'governing';
+      readonly for: 'strength' | 'service' | 'cases';
+      readonly what: 'moment-max' | 'moment-min' | 'shear';
+      readonly entry: string;
+      readonly clauses: readonly string[];
+      readonly at: Place;
+      readonly statement: Statement;
+      /** Entries that come to the same; the first in the list is said to govern. */
+      readonly equals: readonly string[];
+      /** The next greatest, which proves that the others do not govern. */
+      readonly next?: {
+        readonly entry: string;
+        readonly value: Expression;
+        readonly share: string;
+      };
+    };
+
+/** One line of the results box. */
+export interface ResultLine {
+  readonly what: 'moment-max' | 'moment-min' | 'shear' | 'reaction' | 'axial';
+  readonly statement: Statement;
+  readonly at: Place;
+  readonly entry: string;
+}
+
+/** Facts of the results box. */
+export interface ResultStep {
+  readonly kind: 'results';
+  /** Strength and service stand apart; none where nothing acts. */
+  readonly groups: readonly {
+    readonly for: 'cases' | 'strength' | 'service';
+    readonly lines: readonly ResultLine[];
+  }[];
+  readonly handedOn: readonly {
+    readonly point: string;
+    readonly to: string;
+    readonly anchor: string;
+    readonly at: string;
+  }[];
+}
