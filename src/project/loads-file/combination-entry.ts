@@ -73,7 +73,16 @@ export const combinationEntry: Shape<CombinationEntry> = byForm<CombinationEntry
           ),
           for: defaulted(oneOf('strength', 'service'), 'strength', 'what it is for'),
         }),
-        (entry) => ({ ...entry, kind: 'custom' }) as const,
+        (entry, tree, reading) => {
+          if (entry.factors.length > 0) return { ...entry, kind: 'custom' } as const;
+          reading.report({
+            code: 'empty-value',
+            message: `the combination ${entry.mark} adds up nothing`,
+            span: tree.span,
+            hints: ['give the factor of each case: factors: { D: 1, L: 0.5 }'],
+          });
+          return undefined;
+        },
       ),
     },
   ),

@@ -4,13 +4,12 @@ import type { MemberFile } from './read-member.ts';
 export function checkMarks(files: readonly MemberFile[]): void {
   for (const file of files) {
     const twin = files.find((other) => other !== file && other.mark === file.mark);
-    const span = file.beam?.mark?.span;
-    if (twin === undefined || span === undefined) continue;
-    const line = twin.reading.lineOf(twin.beam?.mark?.span.start ?? 0);
+    if (twin === undefined || file.markSpan === undefined) continue;
+    const line = twin.reading.lineOf(twin.markSpan?.start ?? 0);
     file.reading.report({
       code: 'mark-taken',
       message: `the mark ${file.mark} is also that of the member in ${twin.reading.file}, line ${line}`,
-      span,
+      span: file.markSpan,
       hints: ['give one of the two another mark'],
     });
   }

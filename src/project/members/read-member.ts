@@ -1,16 +1,21 @@
+import type { Span } from '../../diagnostics/index.ts';
 import { beamFile, type BeamFile } from '../kinds/beam/beam-file.ts';
 import { readBeam } from '../kinds/beam/read-beam.ts';
 import type { MemberDefinition, Project } from '../definitions.ts';
 import type { Premises } from '../premises.ts';
 import type { Reading } from '../reading.ts';
+import { firstLine } from '../shape/misfit.ts';
+import { present } from '../shape/present.ts';
 import { oneOf } from '../shape/text.ts';
-import { entryOf, type Tree } from '../yaml/tree.ts';
+import { entryOf, type MapTree, type Tree } from '../yaml/tree.ts';
 
 /** A member's file, read so far as it needs nothing else of the folder. */
 export interface MemberFile {
   readonly reading: Reading;
   /** The mark, or the file's name where it has none. */
   readonly mark: string;
+  /** The place of the mark; absent where the file gives none. */
+  readonly markSpan?: Span;
   readonly kind: string;
   readonly title?: string;
   /** Absent where the file is no beam, or none that can be read. */
@@ -37,36 +42,41 @@ export function openMember(tree: Tree, reading: Reading): MemberFile {
     beamFile.read(tree, reading);
     return { reading, mark, kind: 'beam' };
   }
-  const written = entryOf(tree, 'kind');
   const title = entryOf(tree, 'title');
-  const about = {
+  const kind = readKind(tree, reading);
+  return present<MemberFile>({
     reading,
     mark,
-    ...(title?.kind === 'text' ? { title: title.text } : {}),
-  };
+    markSpan: entryOf(tree, 'mark')?.span,
+    // What is of no known kind stands among the faulty as a beam, the only kind there is so far.
+    kind: kind ?? 'beam',
+    title: title?.kind === 'text' ? title.text : undefined,
+    beam: kind === 'beam' ? beamFile.readParts(tree, reading) : undefined,
+  });
+}
+
+/** The kind of a member; undefined with a report where it is missing or unknown, with a report too where it is not worked yet. */
+function readKind(tree: MapTree, reading: Reading): string | undefined {
+  const written = entryOf(tree, 'kind');
   if (written === undefined) {
     reading.report({
       code: 'missing-key',
       message: '`kind` is missing: the kind of member',
-      span: { ...tree.span, end: tree.entries[0]?.key.span.end ?? tree.span.start },
+      span: firstLine(tree.span, reading.text),
       hints: ['add `kind: beam`'],
     });
-    return { ...about, kind: 'beam' };
+    return undefined;
   }
   const kind = kinds.read(written, reading);
-  if (kind === undefined) return { ...about, kind: 'beam' };
-  const excuse = notYet[kind];
-  if (excuse !== undefined) {
+  const excuse = kind === undefined ? undefined : notYet[kind];
+  if (excuse !== undefined)
     reading.report({
       code: 'not-supported',
       message: excuse,
       span: written.span,
       hints: ['work it by hand, and enter what it delivers as loads'],
     });
-    return { ...about, kind };
-  }
-  const beam = beamFile.readParts(tree, reading);
-  return { ...about, kind, ...(beam === undefined ? {} : { beam }) };
+  return kind;
 }
 
 /** Second reading, with the rest of the folder at hand; undefined where the member holds an error. */

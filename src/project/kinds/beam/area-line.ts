@@ -46,7 +46,7 @@ export function readAreaLine(
     kind: 'distributed',
     ...reach,
     sizes: [along(value, first), along(value, second)],
-    direction: down,
+    direction: line.direction ?? down,
     from: { kind: 'area', area: area.name, pressure: value, widths: [first, second] },
   }));
 }
@@ -56,10 +56,10 @@ function pressuresOf(
   line: AreaLine,
   context: LoadContext,
 ): readonly OfCase<GivenQuantity>[] {
-  return Object.entries(area.byCase).flatMap(([mark, value]) => {
+  return Object.entries(area.byCase).map(([mark, value]) => {
     const span = line.area.span;
     const known = knownCase({ value: mark, span }, context.premises, context.reading);
-    return known ? [{ case: mark, value, span }] : [];
+    return { case: mark, value: known ? value : undefined };
   });
 }
 

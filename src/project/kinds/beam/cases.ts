@@ -6,11 +6,10 @@ import type { Placed } from '../../shape/shape.ts';
 import type { PerCase } from './load-line.ts';
 import { listed } from '../../shape/listed.ts';
 
-/** One value and the case that it belongs to. */
+/** One value and the case that it belongs to; undefined where the value or the case is at fault, which has been reported. */
 export interface OfCase<T> {
   readonly case: string;
-  readonly value: T;
-  readonly span: Span;
+  readonly value: T | undefined;
 }
 
 /** The case that a load names, or the only one there is; undefined with a report where neither, without one where the cases are not known. `at` is the place of the load. */
@@ -69,23 +68,18 @@ export function spreadCases<T>(
 ): readonly OfCase<T>[] {
   if (sizes.kind === 'single') {
     const mark = theCase(own, sizes.span, premises, reading);
-    return mark === undefined
-      ? []
-      : [{ case: mark, value: sizes.value, span: sizes.span }];
+    return mark === undefined ? [] : [{ case: mark, value: sizes.value }];
   }
-  if (own !== undefined) {
+  if (own !== undefined)
     reading.report({
       code: 'keys-together',
       message: '`case` cannot stand beside sizes that are given by case',
       span: own.span,
       hints: ['take `case` out'],
     });
-    return [];
-  }
-  return sizes.cases.flatMap((entry) => {
-    const known = knownCase(entry.name, premises, reading);
-    if (!known || entry.value === undefined) return [];
-    return [{ case: entry.name.value, value: entry.value, span: entry.at }];
+  return sizes.cases.map(({ name, value }) => {
+    const known = knownCase(name, premises, reading);
+    return { case: name.value, value: known ? value : undefined };
   });
 }
 

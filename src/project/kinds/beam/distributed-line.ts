@@ -17,11 +17,11 @@ export function readUniformLine(
   context: LoadContext,
 ): readonly BeamLoad[] {
   const sizes = spreadCases(line.uniform, line.case, context.premises, context.reading);
-  return distributed(
-    line,
-    sizes.map((size) => ({ ...size, value: [size.value, size.value] as const })),
-    context,
-  );
+  const pairs = sizes.map(({ case: mark, value }) => ({
+    case: mark,
+    value: value && ([value, value] as const),
+  }));
+  return distributed(line, pairs, context);
 }
 
 /** Varying loads of one line, straight from the first size to the second: one for each case. */
@@ -30,11 +30,10 @@ export function readVaryingLine(
   context: LoadContext,
 ): readonly BeamLoad[] {
   const sizes = spreadCases(line.varying, line.case, context.premises, context.reading);
-  const pairs = sizes.flatMap(({ value: [start, end], ...size }) =>
-    start === undefined || end === undefined
-      ? []
-      : [{ ...size, value: [start, end] as const }],
-  );
+  const pairs = sizes.map(({ case: mark, value: [start, end] = [] }) => ({
+    case: mark,
+    value: start && end && ([start, end] as const),
+  }));
   return distributed(line, pairs, context);
 }
 

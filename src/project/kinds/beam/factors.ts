@@ -38,18 +38,14 @@ export function readFactors(
   }
   const reason = because.value;
   if (times.kind === 'single') return () => ({ factor: times.value, because: reason });
-  for (const { name } of times.cases.filter(
-    (entry) => !cases.includes(entry.name.value),
-  ))
+  // A load without any case has been reported for that.
+  const strangers = times.cases.filter(({ name }) => !cases.includes(name.value));
+  for (const { name } of cases.length === 0 ? [] : strangers)
     reading.report({
       code: 'factor-for-absent-case',
       message: `the load has no case \`${name.value}\` that this factor could act on`,
       span: name.span,
-      hints: [
-        cases.length === 0
-          ? 'take the factor out'
-          : `cases of this load: ${listed(cases)}`,
-      ],
+      hints: [`cases of this load: ${listed(cases)}`],
     });
   return (mark) => {
     const value = times.cases.find((entry) => entry.name.value === mark)?.value;

@@ -1,5 +1,6 @@
 import type { Span } from '../../../diagnostics/index.ts';
 import type { LoadFactor } from '../../definitions.ts';
+import { present } from '../../shape/present.ts';
 import type { Placed } from '../../shape/shape.ts';
 import type { OfCase } from './cases.ts';
 import { readFactors } from './factors.ts';
@@ -38,15 +39,11 @@ export function basesOf<T>(
     sizes.map((size) => size.case),
     reading,
   );
-  return sizes.map((size) => {
-    const factor = factorOf(size.case);
-    const base: LoadBase = {
-      case: size.case,
-      uses,
-      span: lineSpan,
-      ...(line.note === undefined ? {} : { note: line.note }),
-      ...(factor === undefined ? {} : { factor }),
-    };
-    return { base, value: size.value };
+  return sizes.flatMap(({ case: mark, value }) => {
+    if (value === undefined) return [];
+    const { note } = line;
+    const factor = factorOf(mark);
+    const base = present<LoadBase>({ case: mark, uses, span: lineSpan, note, factor });
+    return [{ base, value }];
   });
 }

@@ -61,6 +61,7 @@ export interface CoupleLine extends Common {
 export interface AreaLine extends Common, Stretch {
   readonly area: Placed<string>;
   readonly width: readonly GivenQuantity[];
+  readonly direction?: LoadDirection;
 }
 /** A reaction that another member delivers. */
 export interface ReactionLine {

@@ -2,7 +2,7 @@ import { caseMark } from '../../names.ts';
 import { byForm, byKey } from '../../shape/choice.ts';
 import { listOf, oneOrMore } from '../../shape/list.ts';
 import { mapOf } from '../../shape/map-of.ts';
-import { factor } from '../../shape/number.ts';
+import { factor, numberFrom } from '../../shape/number.ts';
 import { optional, required, type Field, type FieldsOf } from '../../shape/field.ts';
 import { objectOf } from '../../shape/object.ts';
 import { quantityOf } from '../../shape/quantity.ts';
@@ -131,11 +131,15 @@ const lines = {
       }),
       'the tributary width, or the widths at start and end',
     ),
+    direction: pointing,
   }),
   reaction: objectOf<ReactionLine>('a carried reaction', {
     reaction: required(placed(text), 'the member and its support, such as B2.C'),
     at,
-    times: optional(factor, 'how many such members deliver there. Default: 1'),
+    times: optional(
+      numberFrom({ from: 0.001, to: 1000 }),
+      'how many such members deliver there. Default: 1',
+    ),
     carry: optional(
       oneOf('vertical', 'all'),
       '`all` carries the x component and the moment too. Default: vertical',
