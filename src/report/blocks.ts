@@ -78,6 +78,8 @@ export type Block =
       /** `plain` has no rules (fields and values), `ruled` a rule above, below the head and at the foot. */
       readonly style: 'ruled' | 'plain';
       readonly size: 'body' | 'small';
+      /** Spread over the whole width of the text rather than as wide as its cells. */
+      readonly isWide?: boolean;
     }
   /** Lines stacked on their relation signs; `keepWithPrevious` holds it to the sentence that introduces it. */
   | {

@@ -31,6 +31,13 @@ export function columnWidths(
   return withCap(findCap((cap) => total(withCap(cap)), room));
 }
 
+/** Spreads columns over a width: what is left over goes evenly after each but the last, which ends at the edge. */
+export function spreadOut(widths: readonly number[], room: number): readonly number[] {
+  const last = widths.length - 1;
+  const share = last < 1 ? 0 : Math.max(0, room - total(widths)) / last;
+  return widths.map((width, index) => (index < last ? width + share : width));
+}
+
 /** Widens columns evenly until a cell that spans several of them fits. */
 export function widenForSpan(
   wishes: readonly ColumnWish[],

@@ -1,7 +1,7 @@
 import type { Block, Row } from '../../report/index.ts';
 import type { Setting } from '../setting.ts';
 import type { TextBase } from '../text-look.ts';
-import { columnWidths, widenForSpan } from './column-widths.ts';
+import { columnWidths, spreadOut, widenForSpan } from './column-widths.ts';
 import type { ColumnWish } from './column-widths.ts';
 import { measureCell } from './table-cell.ts';
 import type { MeasuredCell } from './table-cell.ts';
@@ -58,7 +58,9 @@ export function measureGrid(
   );
   const points = Array.from({ length: count }, (_, index) => pointOf(cells, index));
   const wishes = wishesOf(cells, { points, gap: look.gap });
-  const widths = columnWidths(wishes, width - (count - 1) * look.gap);
+  const room = width - (count - 1) * look.gap;
+  const natural = columnWidths(wishes, room);
+  const widths = table.isWide === true ? spreadOut(natural, room) : natural;
   let x = 0;
   const columns = widths.map((own, index): GridColumn => {
     const { before, after } = points[index] ?? { before: 0, after: 0 };

@@ -126,6 +126,7 @@ const table: Reader = ({ attributes, children }, placed) => {
         : {}),
       style: classes.includes('plain') ? 'plain' : 'ruled',
       size: classes.includes('small') ? 'small' : 'body',
+      ...(classes.includes('wide') ? { isWide: true } : {}),
     },
   ];
 };

@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { columnWidths, widenForSpan } from '../../../src/layout/table/column-widths.ts';
+import {
+  columnWidths,
+  spreadOut,
+  widenForSpan,
+} from '../../../src/layout/table/column-widths.ts';
 
 describe('columnWidths', () => {
   test('gives each column what it would like where all fit', () => {
@@ -78,4 +82,10 @@ describe('widenForSpan', () => {
       ],
     );
   });
+});
+
+test('columns spread out fill the width, the last one ending at its edge', () => {
+  expect(spreadOut([40, 60, 50], 210)).toEqual([70, 90, 50]);
+  expect(spreadOut([40, 60], 90)).toEqual([40, 60]);
+  expect(spreadOut([40], 90)).toEqual([40]);
 });
