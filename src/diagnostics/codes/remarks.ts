@@ -8,6 +8,7 @@ export type RemarkCode =
   | 'pattern-not-worked'
   | 'point-unused'
   | 'case-unused'
+  | 'alternative-unused'
   | 'assumption-unused'
   | 'reference-unused'
   | 'picture-unused'
@@ -53,6 +54,14 @@ export const remarkCodes: Readonly<Record<RemarkCode, CodeEntry>> = {
   'case-unused': {
     meaning: 'No member carries a load of a case.',
     mend: 'Leave it if that is meant; its results are 0.',
+  },
+  'alternative-unused': {
+    meaning: 'A group of alternatives names a case that is not listed.',
+    mend: 'Mend the mark, or leave it for a case that is still to come.',
+    example: {
+      wrong: 'alternatives: [ [ W1, W22 ] ]',
+      right: 'alternatives: [ [ W1, W2 ] ]',
+    },
   },
   'assumption-unused': {
     meaning: 'No member says that it leans on an assumption.',

@@ -55,7 +55,7 @@ function defineLoads(
   const { cases: listed = [], areas = [], combinations = [], alternatives = [] } = file;
   // A file that lists no cases leaves them to the loads, like no file at all.
   const cases = listed.length === 0 ? named : listed.map(defineCase);
-  for (const mark of alternatives.flat()) reportStranger(mark, cases, reading);
+  for (const mark of alternatives.flat()) remarkOnStranger(mark, cases, reading);
   return {
     given: true,
     cases,
@@ -121,5 +121,21 @@ function reportStranger(
         ? 'add it to `cases`'
         : `write \`${near}\`, or add it to \`cases\``,
     ],
+  });
+}
+
+/** A group of alternatives may name a case that comes later; until then it excludes nothing. */
+function remarkOnStranger(
+  mark: Placed<string>,
+  cases: readonly LoadCase[],
+  reading: Reading,
+): void {
+  if (cases.some((one) => one.mark === mark.value)) return;
+  reading.report({
+    code: 'alternative-unused',
+    severity: 'remark',
+    message: `no case \`${mark.value}\` is listed under \`cases\`, so that this alternative excludes nothing`,
+    span: mark.span,
+    hints: ['mend the mark, or leave it for a case that is still to come'],
   });
 }
