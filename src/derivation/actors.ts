@@ -5,12 +5,24 @@ import {
   type Expression,
   type Figure,
 } from '../equation/index.ts';
-import type { SumTerm, Unknown } from '../statics/index.ts';
-import { knownValue, loadOf, type CaseContext } from './case-context.ts';
+import type { SumTerm, Unknown, Sum } from '../statics/index.ts';
+import {
+  knownValue,
+  loadOf,
+  type CaseContext,
+  type KnownValues,
+} from './case-context.ts';
 import { acuteAngle } from './direction.ts';
-import type { Setting } from './entries.ts';
 import { componentSymbol, forceFigure, isAlongAxis } from './load-figures.ts';
 import { value } from './printing.ts';
+
+/** What the terms of one sum have in common. */
+export interface Setting {
+  readonly context: CaseContext;
+  readonly sum: Sum;
+  readonly known: KnownValues;
+  readonly turned: 1 | -1;
+}
 
 /** A force or couple as the sums see it: its letters, its size, the way it points. */
 export interface Actor {

@@ -19,6 +19,7 @@ import {
   wholeOf,
   type Actor,
   type Component,
+  type Setting,
 } from './actors.ts';
 import { pointAt, type CaseContext, type KnownValues } from './case-context.ts';
 import { tidy } from './printing.ts';
@@ -68,14 +69,6 @@ export function conventionSign({ conventions }: CaseContext, sum: Sum): 1 | -1 {
     return conventions.moments.value === 'counterclockwise' ? 1 : -1;
   if (sum.along === 'x') return conventions.horizontal.value === 'right' ? 1 : -1;
   return conventions.vertical.value === 'up' ? 1 : -1;
-}
-
-/** What the terms of one sum have in common. */
-export interface Setting {
-  readonly context: CaseContext;
-  readonly sum: Sum;
-  readonly known: KnownValues;
-  readonly turned: 1 | -1;
 }
 
 function entriesOfTerm(setting: Setting, term: SumTerm): readonly Entry[] {

@@ -13,6 +13,13 @@ import { displayUnit, pureUnit, quantity, type Unit } from '../../units/index.ts
 import type { CaseContext } from '../case-context.ts';
 import { value } from '../printing.ts';
 import { bareZero, isCouple, numeratorFigure } from './narrate-sum.ts';
+import type { EquationStep } from '../steps.ts';
+
+/** The steps that bring coupled unknowns out, in order. */
+export type Elimination = Extract<
+  EquationStep,
+  { kind: 'simultaneous' }
+>['elimination'];
 
 /** One equation in SI: factors of the unknowns, and the known side. */
 export interface Row {

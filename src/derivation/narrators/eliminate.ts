@@ -24,8 +24,8 @@ import {
   signedFactor,
   valueOf,
   type Row,
+  type Elimination,
 } from './coupled-rows.ts';
-import type { Elimination } from './narrate-coupled.ts';
 import { bareZero } from './narrate-sum.ts';
 
 /** Gauss: each pivot row clears its unknown from the rows below; then back from the last. */

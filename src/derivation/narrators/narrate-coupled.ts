@@ -8,12 +8,6 @@ import { eliminate } from './eliminate.ts';
 import { bareZero, foundOf, titleOf } from './narrate-sum.ts';
 import { sumStatement } from './solve-for.ts';
 
-/** The steps that bring coupled unknowns out, in order. */
-export type Elimination = Extract<
-  EquationStep,
-  { kind: 'simultaneous' }
->['elimination'];
-
 /** Sums that have to be solved together: each written out, then eliminated one unknown at a time. */
 export function narrateCoupled(
   context: CaseContext,
