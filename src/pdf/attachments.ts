@@ -7,7 +7,7 @@ import type { PdfReference } from './pdfkit-internals.ts';
 
 /** A file that travels inside the package. */
 export interface Attachment {
-  /** Its name, ASCII; a folder is written as part of it with slashes. */
+  /** Its name; folders are part of it, with slashes. */
   readonly name: string;
   readonly bytes: Uint8Array;
   /** Media type, `application/yaml`. */
@@ -43,8 +43,6 @@ function attachFile(
   { name, bytes, mime, description, relationship }: Attachment,
   date: string | undefined,
 ): PdfReference {
-  if (!/^[\u0020-\u007e]+$/u.test(name))
-    throw new RangeError(`The attachment's name “${name}” is not plain ASCII.`);
   const day = date === undefined ? undefined : pdfText(pdfDate(date));
   const file = pdf.addStream(
     {
@@ -62,7 +60,8 @@ function attachFile(
   );
   return pdf.add({
     Type: 'Filespec',
-    F: pdfText(name),
+    // Readers that know no UF take F, which is in one-byte letters (ISO 32000-1, table 44).
+    F: pdfText(name.replace(/[^\u0020-\u007e]/gu, '_')),
     UF: pdfText(name),
     EF: { F: file, UF: file },
     AFRelationship: relationship,

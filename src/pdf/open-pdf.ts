@@ -1,6 +1,8 @@
 import { zlibSync } from 'fflate';
 import { joinBytes, openOutput } from './output.ts';
 import type { Output } from './output.ts';
+import { finishPacked } from './pack-objects.ts';
+import { openPackedOutput } from './packed-output.ts';
 import type {
   PdfDictionary,
   PdfReference,
@@ -42,8 +44,20 @@ export interface PdfEnding {
   readonly id: Uint8Array;
 }
 
+/** How a file is made. */
+export interface OpenOptions {
+  readonly conformance: Conformance;
+  /** Packs objects into streams, which makes tagged files less than half as large; not for PDF/A-1. */
+  readonly isPacked?: boolean;
+}
+
 /** Opens a PDF file. PDFKit is loaded here, so that reading a file never waits for it. */
-export async function openPdf(conformance: Conformance): Promise<OpenPdf> {
+export async function openPdf({
+  conformance,
+  isPacked = false,
+}: OpenOptions): Promise<OpenPdf> {
+  if (isPacked && conformance === 'PDF/A-1b')
+    throw new RangeError('A file of PDF/A-1 has no packed objects.');
   const { default: PDFDocument } = await import('pdfkit');
   // No page and no font of PDFKit's choice, no deflating by the machine's own library.
   const options = {
@@ -54,7 +68,8 @@ export async function openPdf(conformance: Conformance): Promise<OpenPdf> {
     compress: false,
     fontLayoutCache: false,
   };
-  const output = openOutput();
+  const packed = isPacked ? openPackedOutput() : undefined;
+  const output = packed ?? openOutput();
   const document = new (class extends PDFDocument {
     // Everything is collected as it is printed; PDFKit's stream is never used.
     _write(data: string | Uint8Array): void {
@@ -67,6 +82,10 @@ export async function openPdf(conformance: Conformance): Promise<OpenPdf> {
   document.endSubset = () => document._addColorOutputIntent();
   const reserve = document.ref.bind(document);
   document.ref = (data) => deflatedAtEnd(reserve(data));
+  if (packed !== undefined) {
+    const tools = { reserve, deflated: deflatedAtEnd, kept: packed.kept };
+    document._finalize = () => finishPacked(document, tools);
+  }
   return facade(conformance, document, { reserve, output });
 }
 
@@ -97,7 +116,7 @@ function facade(
     reserve,
     add,
     addStream: (data, bytes) =>
-      isPacked(data)
+      hasOwnPacking(data)
         ? add(data, bytes)
         : add({ ...data, Filter: 'FlateDecode' }, zlibSync(bytes)),
     addPage: (page) => {
@@ -121,7 +140,7 @@ function facade(
 }
 
 /** True of a stream that stays as it is: one with a filter of its own, or metadata, which anything must be able to read. */
-function isPacked({ Filter, Type }: PdfDictionary): boolean {
+function hasOwnPacking({ Filter, Type }: PdfDictionary): boolean {
   return Filter !== undefined || Type === 'Metadata';
 }
 
@@ -133,7 +152,7 @@ function deflatedAtEnd(reference: PdfReference): PdfReference {
   const print = reference.finalize.bind(reference);
   reference.finalize = () => {
     const { data, buffer } = reference;
-    if (buffer.length > 0 && !isPacked(data)) {
+    if (buffer.length > 0 && !hasOwnPacking(data)) {
       reference.buffer = [zlibSync(joinBytes(buffer))];
       data.Filter = 'FlateDecode';
     }

@@ -44,7 +44,8 @@ export function joinBytes(parts: readonly Uint8Array[]): Uint8Array {
   return joined;
 }
 
-function latin1(text: string): Uint8Array {
+/** A text of one-byte letters as bytes. */
+export function latin1(text: string): Uint8Array {
   const bytes = new Uint8Array(text.length);
   for (let index = 0; index < text.length; index += 1)
     bytes[index] = text.charCodeAt(index);

@@ -63,7 +63,10 @@ export interface PdfkitFont {
 
 /** A document of PDFKit's. */
 export interface PdfkitDocument {
-  readonly _root: { readonly data: PdfDictionary };
+  readonly _root: PdfReference;
+  readonly _info: PdfReference;
+  /** Where each object stands, by its number from 1; null where it is not written. */
+  readonly _offsets: readonly (number | null)[];
   /** Objects that have not ended. */
   readonly _waiting: number;
   _offset: number;
@@ -78,5 +81,7 @@ export interface PdfkitDocument {
   endMetadata: () => void;
   endSubset: () => void;
   _addColorOutputIntent: () => void;
+  /** Writes the cross-reference table once all objects have ended. */
+  _finalize: () => void;
   end: () => void;
 }

@@ -31,6 +31,8 @@ export interface WriteOptions {
   readonly date?: string;
   /** Default: `PDF/A-3a`, with PDF/UA-1. */
   readonly conformance?: Conformance;
+  /** Packs objects into streams: less than half the bytes, and no longer readable by eye. Default: false. */
+  readonly isPacked?: boolean;
 }
 
 /**
@@ -45,7 +47,7 @@ export async function writePdf(
 ): Promise<Uint8Array> {
   const { conformance = 'PDF/A-3a', attachments = [], images = {}, date } = options;
   const metadata = metadataOf(document, options, conformance);
-  const pdf = await openPdf(conformance);
+  const pdf = await openPdf({ conformance, isPacked: options.isPacked ?? false });
   const tags = openTags(pdf, document.elements);
   const destinations = openDestinations();
   const fonts = embedFonts(pdf, options.fonts);

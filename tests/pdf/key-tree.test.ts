@@ -14,7 +14,7 @@ async function fileWith(
   kind: 'Names' | 'Nums',
   keys: readonly (string | number)[],
 ): Promise<PdfFile> {
-  const pdf = await openPdf('PDF/A-3a');
+  const pdf = await openPdf({ conformance: 'PDF/A-3a' });
   const entries = keys.map((key, index) => [key, index] as const);
   pdf.catalog.Tree = addKeyTree(pdf, kind as never, entries as never);
   const file = readPdf(pdf.finish({ info: {}, id: identifyFile('').id }));

@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { checkPdf, readPages, readPdf, readStructure } from '../../../src/pdf/index.ts';
+import {
+  checkPdf,
+  elementsWithin,
+  readPages,
+  readPdf,
+  readStructure,
+} from '../../../src/pdf/index.ts';
 import type { ReadElement } from '../../../src/pdf/index.ts';
 import type { Page } from '../../../src/layout/index.ts';
 import { itemsOf, nameOf, numberOf } from '../../../src/pdf/reading/pdf-object.ts';
@@ -33,11 +39,9 @@ async function attributes(
 ): Promise<Record<string, unknown>> {
   const file = readPdf(await write(documentOf(tree, pages)));
   if ('problem' in file) throw new Error(file.problem);
-  const find = (element: ReadElement): readonly ReadElement[] => [
-    ...(element.type === type ? [element] : []),
-    ...element.kids.flatMap((kid) => (kid.kind === 'element' ? find(kid.element) : [])),
-  ];
-  const [found] = readStructure(file).flatMap(find);
+  const found = readStructure(file)
+    .flatMap(elementsWithin)
+    .find((element) => element.type === type);
   return Object.fromEntries(
     [...found!.attributes].map(([key, value]) => [
       key,
