@@ -8,6 +8,7 @@ import {
   type Term,
 } from '../equation/index.ts';
 import {
+  partsOf,
   resultantsOf,
   type Load,
   type Resultant,
@@ -139,31 +140,43 @@ function loadRight(context: CaseContext, load: Load, cut: Cut): readonly Part[] 
         ? [{ si: load.m, of: sizeFigure(context, load.id, 'moment', Math.abs(load.m)) }]
         : [];
     case 'distributed':
-      if (load.to <= cut.x) return [];
-      return resultantsOf(load, Math.max(load.from, cut.x), load.to).flatMap(
-        (resultant) => resultantRight(context, load, { resultant, x: cut.x }),
+      return stretchesRight(context, load, cut).flatMap(({ from, to, isCut }) =>
+        resultantsOf(load, from, to).flatMap((resultant) =>
+          resultantRight(context, load.id, { resultant, x: cut.x, isCut }),
+        ),
       );
   }
+}
+
+/** What a distributed load covers to the right, piece by piece as the sums have taken it; `isCut` where the cut shortens a stretch. */
+function stretchesRight(
+  { structure }: CaseContext,
+  load: Extract<Load, { kind: 'distributed' }>,
+  { x }: Cut,
+): readonly { readonly from: number; readonly to: number; readonly isCut: boolean }[] {
+  return partsOf(structure).flatMap((piece) => {
+    const start = Math.max(load.from, piece.from);
+    const [from, to] = [Math.max(start, x), Math.min(load.to, piece.to)];
+    return to > from ? [{ from, to, isCut: from > start }] : [];
+  });
 }
 
 /** A resultant times its distance; one of a stretch that the cut makes is written as its area. */
 function resultantRight(
   context: CaseContext,
-  load: Extract<Load, { kind: 'distributed' }>,
-  { resultant, x }: { readonly resultant: Resultant; readonly x: number },
+  id: string,
+  of: { readonly resultant: Resultant; readonly x: number; readonly isCut: boolean },
 ): readonly Part[] {
   const { printing } = context;
+  const { resultant, x, isCut } = of;
   const fy = resultant.magnitude * resultant.direction[1];
   if (fy === 0) return [];
   const arm = tidy(printing, 'length', resultant.x - x);
-  const whole = value(printing, 'force', Math.abs(fy));
-  const isWhole = load.from >= x || !isAlongAxis(resultant.direction);
-  return [
-    {
-      si: fy * (resultant.x - x),
-      of: product(...(isWhole ? [whole] : areaOf(context, load.id, resultant)), arm),
-    },
-  ];
+  const force =
+    isCut && isAlongAxis(resultant.direction)
+      ? areaOf(context, id, resultant)
+      : [value(printing, 'force', Math.abs(fy))];
+  return [{ si: fy * (resultant.x - x), of: product(...force, arm) }];
 }
 
 function areaOf(
