@@ -156,6 +156,17 @@ describe('bind', () => {
     expect(err).toContain('there is no folder nowhere  [not-a-folder]');
   });
 
+  test('what layout could not set as asked is remarked on, and the package is made', async () => {
+    const world = shed({
+      'project.yaml': 'project: { title: Shed \u6881 }\nunits: us\n',
+    });
+    const { code, err } = await ran(['bind', 'shed'], world);
+    expect(code).toBe(0);
+    expect(err).toMatch(
+      /^Remark: no typeface at hand has the character .* {2}\[set-otherwise\]\n$/,
+    );
+  }, 120_000);
+
   test('asks for one folder', async () => {
     expect((await ran(['bind'], shed())).err).toContain(
       'bind needs the folder of a project',

@@ -1,0 +1,57 @@
+import { execFileSync } from 'node:child_process';
+import { describe, expect, test } from 'vitest';
+import { readText, root } from './repository.ts';
+
+/** Words put together from parts, so that this file does not hold them. */
+const anyOf = (...words: readonly (readonly string[])[]): string =>
+  words.map((parts) => parts.join('')).join('|');
+
+/** What must not stand in any text of the repository. */
+const forbidden: Readonly<Record<string, RegExp>> = {
+  'paths of one machine': new RegExp(
+    anyOf(['/wo', 'rk/'], ['/ho', 'me/'], ['/Us', 'ers/'], ['\\\\Us', 'ers\\\\']),
+  ),
+  'promises to do something later': new RegExp(
+    `\\b(${anyOf(['TO', 'DO'], ['FIX', 'ME'], ['X', 'XX'], ['HA', 'CK'])})\\b`,
+  ),
+  'tests that are left out or run alone': new RegExp(
+    `\\b(test|describe|it)\\.(${anyOf(['on', 'ly'], ['sk', 'ip'])})\\(`,
+  ),
+  'checks that are switched off without a reason': new RegExp(
+    `@ts-(${anyOf(['ig', 'nore'], ['no', 'check'])})|${anyOf(['eslint-dis', 'able'])}(?!.* -- )`,
+  ),
+};
+
+const texts = execFileSync(
+  'git',
+  ['ls-files', '--cached', '--others', '--exclude-standard'],
+  {
+    cwd: root,
+    encoding: 'utf8',
+  },
+)
+  .split('\n')
+  .filter((path) => /\.(ts|js|cjs|mjs|json|md|hbs|yaml|txt)$|\.ci\//.test(path))
+  .filter((path) => path !== 'package-lock.json');
+
+describe('no text of the repository holds', () => {
+  test.each(Object.entries(forbidden))('%s', (_, pattern) => {
+    const found = texts.flatMap((path) =>
+      readIfThere(path)
+        .split('\n')
+        .flatMap((line, index) =>
+          pattern.test(line) ? [`${path}:${index + 1}: ${line.trim()}`] : [],
+        ),
+    );
+    expect(found).toEqual([]);
+  });
+});
+
+/** A file that git knows and that has just been taken away holds nothing. */
+function readIfThere(path: string): string {
+  try {
+    return readText(path);
+  } catch {
+    return '';
+  }
+}
