@@ -145,7 +145,7 @@ describe('narrateGiven', () => {
     expect(row?.sizes.map(text)).toEqual(['4.000 kip']);
     const beam = derivations.find(({ mark }) => mark === 'B1')!;
     expect(stepOf(stepsOf(beam, 'results'), 'results').handedOn).toEqual([
-      { point: 'B', to: 'G1', anchor: 'member-G1', at: '8 ft' },
+      { point: 'B', to: 'G1', anchor: 'member-G1', at: '8\u00a0ft' },
     ]);
   });
 });
