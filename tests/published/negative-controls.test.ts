@@ -1,0 +1,189 @@
+import { describe, expect, test } from 'vitest';
+import { runChecks } from '../../src/derivation/index.ts';
+import type { BeamResult } from '../../src/statics/index.ts';
+import { claimed, derivedBeam, siProject } from '../support/derived.ts';
+import { expectPrinted } from '../support/in-words.ts';
+import { solved } from '../support/solved.ts';
+
+/**
+ * Answers that publications print wrongly, claimed for the beams that they are printed for: the
+ * true ones pass every check, the printed ones are caught. Sources: FOSSEE Textbook Companions (IIT
+ * Bombay), https://tbc-python.fossee.in, read in their repository at d34b2ae7.
+ */
+const si = { 'project.yaml': siProject };
+
+function beam(rest: Readonly<Record<string, string>>) {
+  const { project, work } = derivedBeam(rest, si);
+  const result = work.solution.results[0]!;
+  return {
+    result,
+    solved: solved(work.structure),
+    isCaught: (claim: BeamResult): boolean =>
+      runChecks(claimed(project, work, claim)).some(({ holds }) => !holds),
+  };
+}
+
+/** The result with a support's vertical force as claimed. */
+function claiming(result: BeamResult, point: string, y: number): BeamResult {
+  return {
+    ...result,
+    reactions: result.reactions.map((one) =>
+      one.point === point
+        ? {
+            ...one,
+            y,
+            components: one.components.map((c, index) =>
+              index === one.components.length - 1 ? y : c,
+            ),
+          }
+        : one,
+    ),
+  };
+}
+
+describe('McLean, Engineering Mechanics, 8.8-3: part load and couple', () => {
+  const {
+    result,
+    solved: true_,
+    isCaught,
+  } = beam({
+    points: '{ A: 0 m, P: 6 m, Q: 12 m, B: 18 m }',
+    supports: '{ A: pin, B: roller }',
+    loads:
+      '[ { uniform: 196 N/m, from: A, to: P }, { couple: 4000 N m, at: Q, turn: clockwise } ]',
+  });
+
+  test('the true result passes, and its greatest moment stands at the couple', () => {
+    expect(isCaught(result)).toBe(false);
+    expectPrinted(true_.up('A'), '757.8 N');
+    expectPrinted(true_.up('B'), '418.2 N');
+    expectPrinted(true_.greatest.value, '2509.33 N m');
+    expect(true_.greatest.x).toBe(12);
+    // Zero shear at 757.78/196 = 3.866 m, where the moment is 757.78²/(2 · 196).
+    expectPrinted(true_.moment(757.7777777777778 / 196), '1464.87 N m');
+  });
+
+  test('the printed reaction of 757 N, cut off by integer arithmetic, is caught', () => {
+    expect(isCaught(claiming(result, 'A', 757))).toBe(true);
+  });
+
+  test('the printed moment of 1462 N·m at zero shear is caught, as a curve and as the greatest', () => {
+    const { moment, extremes } = result;
+    const sunk = 1464.8708 - 1462;
+    const curve: BeamResult['moment'] = {
+      ...moment,
+      pieces: moment.pieces.map((piece, index) =>
+        index > 0
+          ? piece
+          : {
+              ...piece,
+              coefficients: [
+                (piece.coefficients[0] ?? 0) - sunk,
+                ...piece.coefficients.slice(1),
+              ],
+            },
+      ),
+    };
+    expect(isCaught({ ...result, moment: curve })).toBe(true);
+    const greatest = {
+      ...extremes,
+      moment: { ...extremes.moment, max: { value: 1462, x: 3.866 } },
+    };
+    expect(isCaught({ ...result, extremes: greatest })).toBe(true);
+    // Even the exact local maximum is not the greatest moment of this beam.
+    const local = {
+      ...extremes,
+      moment: {
+        ...extremes.moment,
+        max: { value: 1464.8708, x: 757.7777777777778 / 196 },
+      },
+    };
+    expect(isCaught({ ...result, extremes: local })).toBe(true);
+  });
+});
+
+describe('Popov, Engineering Mechanics of Solids, 5.2: triangular load on part of a span', () => {
+  const {
+    result,
+    solved: true_,
+    isCaught,
+  } = beam({
+    points: '{ A: 0 m, C: 3 m, B: 5 m }',
+    supports: '{ A: pin, B: roller }',
+    loads: '[ { varying: [ 0 N/m, 10 N/m ], from: A, to: C } ]',
+  });
+
+  test('the true result passes: 9 N and 6 N, both upward', () => {
+    expect(isCaught(result)).toBe(false);
+    expectPrinted(true_.up('A'), '9.000 N');
+    expectPrinted(true_.up('B'), '6.000 N');
+  });
+
+  test('the printed sign of −9 N is caught', () => {
+    expect(isCaught(claiming(result, 'A', -9))).toBe(true);
+  });
+});
+
+describe('Popov, Engineering Mechanics of Solids, 5.2, p. 231: couple and two loads', () => {
+  const {
+    result,
+    solved: true_,
+    isCaught,
+  } = beam({
+    points: '{ A: 0 m, C: 0.1 m, D: 0.2 m, E: 0.3 m, B: 0.4 m }',
+    supports: '{ A: pin, B: roller }',
+    loads:
+      '[ { couple: 200 N m, at: C, turn: clockwise }, { point: 100 N, at: D }, { point: 160 N, at: E } ]',
+  });
+
+  test('the left support pulls; taking it for a push is caught', () => {
+    expectPrinted(true_.up('A'), '-410.0 N');
+    expectPrinted(true_.up('B'), '670.0 N');
+    expect(isCaught(result)).toBe(false);
+    expect(isCaught(claiming(result, 'A', 410))).toBe(true);
+  });
+});
+
+describe('Bhavikatti, Strength of Materials, 5.5.11 and 5.5.14: metres printed as millimetres', () => {
+  // The values printed as deflections in mm are in metres. The same slip in a length or a force is what a beam can show.
+  test.each([
+    [
+      '5.5.11',
+      '{ A: 0 m, C: 4 m, B: 6 m }',
+      '[ { point: 30 kN, at: C }, { couple: 15 kN m, at: C, turn: clockwise } ]',
+      '7.500 kN',
+      '22.50 kN',
+    ],
+    [
+      '5.5.14',
+      '{ A: 0 m, C: 1 m, D: 3 m, E: 4 m, B: 5 m }',
+      '[ { point: 20 kN, at: C }, { point: 30 kN, at: E }, { uniform: 10 kN/m, from: C, to: D } ]',
+      '34.00 kN',
+      '36.00 kN',
+    ],
+  ])(
+    '%s: the reactions pass in kN; a value a thousand times off is caught',
+    (_, points, loads, left, right) => {
+      const {
+        result,
+        solved: true_,
+        isCaught,
+      } = beam({ points, supports: '{ A: pin, B: roller }', loads });
+      expectPrinted(true_.up('A'), left);
+      expectPrinted(true_.up('B'), right);
+      expect(isCaught(result)).toBe(false);
+      for (const point of ['A', 'B']) {
+        expect(isCaught(claiming(result, point, true_.up(point) / 1000))).toBe(true);
+        expect(isCaught(claiming(result, point, true_.up(point) * 1000))).toBe(true);
+      }
+      const { extremes } = result;
+      const max = { ...extremes.moment.max, value: extremes.moment.max.value / 1000 };
+      expect(
+        isCaught({
+          ...result,
+          extremes: { ...extremes, moment: { ...extremes.moment, max } },
+        }),
+      ).toBe(true);
+    },
+  );
+});
