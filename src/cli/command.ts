@@ -1,19 +1,8 @@
 import type { World } from '../world/index.ts';
+import type { Option } from './option.ts';
 import type { Given } from './read-arguments.ts';
 import type { UsageFault } from './usage-fault.ts';
 import type { Streams } from './streams.ts';
-
-/** An option of a command. */
-export interface Option {
-  readonly type: 'string' | 'boolean';
-  readonly short?: string;
-  /** May be given several times. */
-  readonly multiple?: boolean;
-  /** What its value is, in capitals, for help. */
-  readonly value?: string;
-  /** What it does, a phrase. */
-  readonly about: string;
-}
 
 /** One run of a command: what was given, and what it may touch. */
 export interface Call {

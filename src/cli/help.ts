@@ -1,4 +1,5 @@
-import type { Command, Option } from './command.ts';
+import type { Command } from './command.ts';
+import type { Option } from './option.ts';
 import type { Paint } from './paint.ts';
 import { commonOptions } from './read-arguments.ts';
 

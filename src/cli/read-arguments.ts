@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import type { Option } from './command.ts';
+import type { Option } from './option.ts';
 import { unknownWord, type UsageFault } from './usage-fault.ts';
 
 /** What a command line gave. */

@@ -6,7 +6,8 @@ import { paintFor } from '../paint.ts';
 import { folderIn } from '../project-folder.ts';
 import { showUsageFault } from '../show-diagnostic.ts';
 import { pathIn } from '../source-reader.ts';
-import { schemaFolder, starterFiles, type Units } from '../starter/starter-files.ts';
+import { schemaFolder, starterFiles } from '../starter/starter-files.ts';
+import type { Units } from '../starter/units.ts';
 import { unknownWord, type UsageFault } from '../usage-fault.ts';
 
 /** Writes a small project to begin with. */

@@ -1,9 +1,7 @@
 import { starterLoads } from './starter-loads.ts';
 import { starterGirder, starterJoist } from './starter-members.ts';
 import { starterProject } from './starter-project.ts';
-
-/** Systems of units that a new project may print. */
-export type Units = 'us' | 'si';
+import type { Units } from './units.ts';
 
 /** Where the schemas lie that editors read, below the project folder; hidden, because nobody edits them. */
 export const schemaFolder: string = '.schemas';

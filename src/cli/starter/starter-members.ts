@@ -1,5 +1,5 @@
 import { schemaLine } from './schema-line.ts';
-import type { Units } from './starter-files.ts';
+import type { Units } from './units.ts';
 
 /** members/b1.yaml of a new project: a joist with an overhang. */
 export function starterJoist(units: Units): string {

@@ -1,5 +1,5 @@
 import { schemaLine } from './schema-line.ts';
-import type { Units } from './starter-files.ts';
+import type { Units } from './units.ts';
 
 /** project.yaml of a new project. */
 export function starterProject(units: Units): string {

@@ -1,0 +1,2 @@
+/** Systems of units that a new project may print. */
+export type Units = 'us' | 'si';
