@@ -6,6 +6,7 @@ import {
   type BeamStructure,
   type Load,
   type Resultant,
+  type SolvingOrder,
   type SumTerm,
   type Unknown,
 } from '../statics/index.ts';
@@ -16,6 +17,8 @@ import type { MemberSymbols } from './symbols.ts';
 export interface MemberContext {
   readonly definition: BeamDefinition;
   readonly structure: BeamStructure;
+  /** The order of its hand calculation, the same for every case. */
+  readonly order: SolvingOrder;
   readonly symbols: MemberSymbols;
   readonly printing: Printing;
   readonly conventions: Conventions;

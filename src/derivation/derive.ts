@@ -37,7 +37,10 @@ export type DeriveOutcome =
  */
 export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
   const context = memberContext(project, work);
-  const cases = work.solution.results.map((result) => caseContext(context, result));
+  const cases = work.solution.results.map((result): CheckedCase => {
+    const one = caseContext(context, result);
+    return { context: one, checks: runChecks(one) };
+  });
   const failed = failedCase(cases) ?? failedCombination(context, work);
   if (failed !== undefined) return { failed };
   const sections = [
@@ -54,11 +57,17 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
   };
 }
 
+/** A case with what its checks say. */
+interface CheckedCase {
+  readonly context: CaseContext;
+  readonly checks: readonly CheckOutcome[];
+}
+
 type Failed = Extract<DeriveOutcome, { failed: unknown }>['failed'];
 
 /** The first case whose numbers fail a check; an idle case is checked to be idle. */
-function failedCase(cases: readonly CaseContext[]): Failed | undefined {
-  return firstFailed(cases.map((one) => ({ mark: one.mark, checks: runChecks(one) })));
+function failedCase(cases: readonly CheckedCase[]): Failed | undefined {
+  return firstFailed(cases.map(({ context: { mark }, checks }) => ({ mark, checks })));
 }
 
 /** The first combination that is not the sum of its cases. */
@@ -137,7 +146,10 @@ function opening(
 }
 
 /** Items 4 to 6 of one case. */
-function caseSections(project: Project, context: CaseContext): readonly Section[] {
+function caseSections(
+  project: Project,
+  { context, checks: worked }: CheckedCase,
+): readonly Section[] {
   const of: LoadCase | undefined = project.loads.cases.find(
     ({ mark }) => mark === context.mark,
   );
@@ -148,7 +160,7 @@ function caseSections(project: Project, context: CaseContext): readonly Section[
   if (loadsOfCase(context.structure, context.mark).length === 0) {
     return [{ kind: 'equations', case: head, steps: [narrateNoLoads(context)] }];
   }
-  const checks = runChecks(context).flatMap(({ fact }) => fact ?? []);
+  const checks = worked.flatMap(({ fact }) => fact ?? []);
   return [
     { kind: 'equations', case: head, steps: narrateEquations(context) },
     {

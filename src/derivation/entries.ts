@@ -31,6 +31,8 @@ import { distanceSymbol } from './symbols.ts';
  */
 export interface Entry {
   readonly sign: 1 | -1;
+  /** True where the force is known to be 0. */
+  readonly isNothing: boolean;
   readonly symbolic: Expression;
   readonly numeric: Expression;
   /** The unknown that the term holds, if it is still unknown. */
@@ -139,12 +141,14 @@ function entryOf(
   arm: Arm | undefined,
 ): Entry {
   const of: Component = 'numeric' in component ? component : wholeOf(component);
+  const isNothing = of.unknown === undefined && of.size === 0;
   const sign = sense < 0 ? -1 : 1;
   const reach = arm === undefined ? 1 : arm.si;
   const times = (force: Expression, by: Expression): Expression => product(force, by);
   const coefficients = [of.coefficient, arm?.figure].filter((c) => c !== undefined);
   return {
     sign,
+    isNothing,
     symbolic: arm === undefined ? of.symbol : times(of.symbol, arm.symbol),
     numeric: arm === undefined ? of.numeric : times(of.numeric, arm.figure),
     worth: sign * of.size * reach + 0,

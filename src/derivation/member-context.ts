@@ -1,5 +1,5 @@
 import type { Project } from '../project/index.ts';
-import { tidyStructure, type BeamResult } from '../statics/index.ts';
+import { solvingOrder, tidyStructure, type BeamResult } from '../statics/index.ts';
 import type { BeamWork } from './beam-work.ts';
 import { nameShares, type CaseContext, type MemberContext } from './case-context.ts';
 import { printingOf } from './printing.ts';
@@ -15,6 +15,7 @@ export function memberContext(
   return {
     definition,
     structure,
+    order: solvingOrder(structure),
     symbols: symbolsOf(structure),
     printing: printingOf(project),
     conventions: project.definition.conventions,

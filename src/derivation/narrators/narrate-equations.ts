@@ -1,6 +1,5 @@
 import {
   keyOfUnknown,
-  solvingOrder,
   sumsOfStep,
   termsOfSum,
   unknownsOf,
@@ -27,7 +26,7 @@ import { foundOf, narrateSum, pieceName } from './narrate-sum.ts';
 export function narrateEquations(context: CaseContext): readonly EquationStep[] {
   if (loadsOfCase(context.structure, context.mark).length === 0)
     return [narrateNoLoads(context)];
-  const order = solvingOrder(context.structure);
+  const { order } = context;
   const all = order.steps.flatMap(sumsOfStep);
   const terms = all.flatMap(({ part, sum }) =>
     termsOfSum(context.structure, context.mark, part, sum),

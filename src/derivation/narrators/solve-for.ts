@@ -92,12 +92,18 @@ export function sumStatement(
   entries: readonly Entry[],
   zero: Figure,
 ): Statement {
-  const terms = (read: (entry: Entry) => Expression): Expression =>
+  const terms = (
+    read: (entry: Entry) => Expression,
+    signOf: (entry: Entry, index: number) => 1 | -1 = ({ sign }) => sign,
+  ): Expression =>
     entries.length === 0
       ? zero
       : {
           kind: 'sum',
-          terms: entries.map((entry) => ({ sign: entry.sign, of: read(entry) })),
+          terms: entries.map((entry, index) => ({
+            sign: signOf(entry, index),
+            of: read(entry),
+          })),
         };
   const line = (of: Expression): StatementLine => ({
     chain: [
@@ -113,7 +119,13 @@ export function sumStatement(
   const hasNumbers = entries.some(({ symbolic, numeric }) => symbolic !== numeric);
   if (!hasNumbers) return { lines: [symbols] };
   const isClosed = entries.every((entry) => entry.unknown === undefined);
-  const numbers = line(terms((entry) => entry.numeric));
+  // A line of numbers does not open with a minus before a force that is 0.
+  const numbers = line(
+    terms(
+      (entry) => entry.numeric,
+      ({ sign, isNothing }, index) => (index === 0 && isNothing ? 1 : sign),
+    ),
+  );
   return { lines: [symbols, isClosed ? { ...numbers, recheck: 'closure' } : numbers] };
 }
 

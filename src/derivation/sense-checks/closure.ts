@@ -1,7 +1,6 @@
 import {
   keyOfUnknown,
   partsOf,
-  solvingOrder,
   sumsOfStep,
   termsOfSum,
   unknownsOf,
@@ -26,7 +25,7 @@ import { agreementTolerance, type CheckOutcome } from './check-outcome.ts';
 /** Equilibrium sums that no step has used: worked with the values found, they must close. */
 export function closureChecks(context: CaseContext): readonly CheckOutcome[] {
   const known = allKnown(context);
-  const { steps, checks } = solvingOrder(context.structure);
+  const { steps, checks } = context.order;
   const prepared = preparedShapes(
     steps
       .flatMap(sumsOfStep)
@@ -62,8 +61,8 @@ export function closureChecks(context: CaseContext): readonly CheckOutcome[] {
 /** Every sum that the steps have used closes with the values claimed: no step prints it, and a wrong value cannot pass it. */
 export function usedSumsClose(context: CaseContext): readonly CheckOutcome[] {
   const known = allKnown(context);
-  return solvingOrder(context.structure)
-    .steps.flatMap(sumsOfStep)
+  return context.order.steps
+    .flatMap(sumsOfStep)
     .map(({ part, sum }) => closed(context, sum, entriesOf(context, part, sum, known)));
 }
 
