@@ -7,9 +7,14 @@
  * the inputs alone, the input files attached) and PDF/UA-1 for who cannot see it (a tree of
  * structure that mirrors the document's elements, spoken figures and equations).
  *
- * PDFKit numbers and prints objects and cuts font subsets, in `open-pdf.ts` alone; content, tags,
- * name trees, bookmarks and metadata are the room's own, because the same document must give the
- * same bytes in every zone, language and release of Node.
+ *     PagedDocument ─ writePage ─▶ content, links   marks/   one kind of mark, one file
+ *                   ─ writeTags ─▶ structure tree   tags/
+ *                   ─ outline, destinations, labels, metadata, attachments ─▶ bytes
+ *
+ * PDFKit numbers and prints objects and cuts font subsets, in `open-pdf.ts` alone; all else is the
+ * room's own, because the same document must give the same bytes in every zone, language and release
+ * of Node. What was written is read back without PDFKit (reading/: `readPdf` and what follows it) and
+ * held against what the standards and the program itself promise (checks/: `checkPdf`).
  *
  * @module
  */

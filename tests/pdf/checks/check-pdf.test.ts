@@ -414,6 +414,41 @@ describe('content that is not as it must be', () => {
   });
 });
 
+describe('a picture that is not as it must be', () => {
+  const file = readPdf(good);
+  if ('problem' in file) throw new Error(file.problem);
+  const resources = file.entry(readPages(file)[2]!.dictionary, 'Resources');
+  const number = pointerOf(entriesOf(file.entry(resources, 'XObject')).get('Im2')!)!;
+  const size = '/Type /XObject /Subtype /Image /Width 1 /Height 1 /BitsPerComponent 8';
+
+  test.each([
+    [
+      'in the colours of print',
+      `${size} /ColorSpace /DeviceCMYK`,
+      'has the colours DeviceCMYK',
+    ],
+    [
+      'smoothed',
+      `${size} /ColorSpace /DeviceGray /Interpolate true`,
+      'is smoothed by the viewer',
+    ],
+    [
+      'with others in its place',
+      `${size} /ColorSpace /DeviceGray /Alternates []`,
+      'has the entry Alternates',
+    ],
+    [
+      'that is a drawing',
+      '/Type /XObject /Subtype /Form /ColorSpace /DeviceGray',
+      'is no picture',
+    ],
+  ])('is found: one %s', (_, entries, finding) => {
+    expect(findings(amendPdf(good, { [number]: { entries, data: 'abcd' } }))).toContain(
+      `images: Im2 on page 3 ${finding}`,
+    );
+  });
+});
+
 describe('metadata that are not as they must be', () => {
   const packet = (rewrite: (xmp: string) => string): readonly string[] => {
     const file = readPdf(good);

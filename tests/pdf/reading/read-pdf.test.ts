@@ -140,7 +140,7 @@ describe('reading a PDF', () => {
         const file = readPdf(bytes);
         if (!('problem' in file)) readAll(file);
       }),
-      { numRuns: 150 },
+      { numRuns: 80 },
     );
   }, 120_000);
 
