@@ -1,5 +1,7 @@
 /** No folder of people's has more names of one kind; a file made to waste time may. */
 const mostCandidates = 500;
+/** Nor are names longer than this slips of one another. */
+const longest = 60;
 
 /**
  * The candidate that a word was most likely meant to be: the one that the fewest slips of the
@@ -9,11 +11,14 @@ const mostCandidates = 500;
  */
 export function nearest(
   word: string,
-  candidates: readonly string[],
+  candidates: Iterable<string>,
 ): string | undefined {
   const folded = word.toLowerCase();
   let best: { readonly candidate: string; readonly slips: number } | undefined;
-  for (const candidate of candidates.slice(0, mostCandidates)) {
+  let looked = 0;
+  for (const candidate of candidates) {
+    looked += 1;
+    if (looked > mostCandidates) break;
     const most = Math.max(1, Math.floor(Math.max(word.length, candidate.length) / 3));
     const slips = distance(folded, candidate.toLowerCase(), most);
     if (slips <= most && slips < folded.length && slips < (best?.slips ?? Infinity))
@@ -22,12 +27,31 @@ export function nearest(
   return best?.candidate;
 }
 
-// A word that goes on where the other stops (`pinned` for `pin`) is one slip, whatever it adds.
 function distance(word: string, candidate: string, most: number): number {
   const [short, long] =
     word.length < candidate.length ? [word, candidate] : [candidate, word];
+  if (long.length > longest) return Infinity;
+  // A word that goes on where the other stops (`pinned` for `pin`) is one slip, whatever it adds.
   if (short.length >= 3 && long.startsWith(short)) return word === candidate ? 0 : 1;
-  return long.length - short.length > most ? Infinity : slipsBetween(word, candidate);
+  // A slip changes at most two of the letters that occur: most candidates fall at this glance.
+  const isFar = lettersApart(word, candidate) > 2 * most;
+  if (isFar || long.length - short.length > most) return Infinity;
+  return slipsBetween(word, candidate);
+}
+
+/** How many kinds of letters occur in one of two words only, a few kinds counted as one. */
+function lettersApart(one: string, other: string): number {
+  let apart = lettersOf(one) ^ lettersOf(other);
+  let count = 0;
+  for (; apart !== 0; apart &= apart - 1) count += 1;
+  return count;
+}
+
+function lettersOf(word: string): number {
+  let letters = 0;
+  for (let at = 0; at < word.length; at += 1)
+    letters |= 1 << (word.charCodeAt(at) & 31);
+  return letters;
 }
 
 /**

@@ -42,5 +42,5 @@ function casesAndAreas(
 function idsOf(project: OpenFolder['project']): Pick<Premises, 'ids'> {
   if (project === undefined || project.reading.hasFailed()) return {};
   const { assumptions = [], references = [] } = project.parts;
-  return { ids: [...assumptions, ...references].map(({ value }) => value.id) };
+  return { ids: new Set([...assumptions, ...references].map(({ value }) => value.id)) };
 }

@@ -12,7 +12,7 @@ export interface Premises {
   /** Area loads by name. */
   readonly areas?: ReadonlyMap<string, AreaLoad>;
   /** Ids of assumptions and references. */
-  readonly ids?: readonly string[];
+  readonly ids?: ReadonlySet<string>;
   /** Marks of the combinations, so that limits may be given for them. */
   readonly combinations: readonly string[];
   /** The project's own cross-sections by name; undefined for one that could not be read. */

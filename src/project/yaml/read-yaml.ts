@@ -15,10 +15,11 @@ export function readYaml(reading: Reading): Tree | undefined {
   const document = parsed(reading);
   if (document === undefined) return undefined;
   const faults = [...document.errors, ...document.warnings];
-  for (const [index, fault] of faults.entries()) {
-    // A second fault at one place is the parser's echo of the first.
-    if (fault.pos[0] !== faults[index - 1]?.pos[0]) reportFault(fault, reading);
-  }
+  // A second fault at one place is the parser's echo of the first, and after many all are.
+  const own = faults.filter(
+    (fault, index) => fault.pos[0] !== faults[index - 1]?.pos[0],
+  );
+  for (const fault of own.slice(0, mostFaults)) reportFault(fault, reading);
   if (faults.length > 0) return undefined;
   if (document.contents === null) {
     reading.report({
@@ -32,6 +33,8 @@ export function readYaml(reading: Reading): Tree | undefined {
   return growTree(document, reading);
 }
 
+/** Faults of grammar that are told of one file; a file with more is no YAML at all. */
+const mostFaults = 20;
 /** No definition nests as deep by far, and the parser is safe up to here. */
 const deepest = 200;
 

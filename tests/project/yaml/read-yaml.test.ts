@@ -168,6 +168,6 @@ describe('a YAML file', () => {
       (_, row) => `k${row}: 1\nk${row}: 2\n`,
     ).join('');
     expect(treeOf(duplicates).findings).toHaveLength(10_000);
-    expect(treeOf('a: b: c\n'.repeat(5_000)).findings.length).toBeGreaterThan(0);
+    expect(treeOf('a: b: c\n'.repeat(5_000)).findings).toHaveLength(20);
   });
 });

@@ -25,7 +25,7 @@ export function readUses(
 ): readonly string[] {
   const { ids } = premises;
   return (uses ?? []).flatMap((id) => {
-    if (ids === undefined || ids.includes(id.value)) return [id.value];
+    if (ids === undefined || ids.has(id.value)) return [id.value];
     const near = nearest(id.value, ids);
     reading.report({
       code: 'unknown-id',
@@ -34,7 +34,7 @@ export function readUses(
       hints: [
         near !== undefined
           ? `write \`${near}\``
-          : ids.length > 0
+          : ids.size > 0
             ? `ids in project.yaml: ${listed(ids)}`
             : 'add it to assumptions or references in project.yaml',
       ],

@@ -99,7 +99,7 @@ export function reportUnknownPoint(
   axis: Axis,
   reading: Reading,
 ): void {
-  const near = nearest(name.value, [...axis.names]);
+  const near = nearest(name.value, axis.names);
   reading.report({
     code: 'unknown-point',
     message: `the beam has no point \`${name.value}\``,
