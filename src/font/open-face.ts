@@ -30,8 +30,16 @@ export function openFace(name: string, bytes: Uint8Array, options: FaceOptions):
   const lookUp = (codePoint: number): MeasuredGlyph | undefined => {
     if (!font.hasGlyphForCodePoint(codePoint)) return undefined;
     if (options.shaping === 'opentype' && isCombining(codePoint)) return undefined;
-    const glyph = font.glyphForCodePoint(codePoint);
     const text = String.fromCodePoint(codePoint);
+    // Shaping composes what it is given (U+0374 becomes U+02B9); what comes out must be in the face too.
+    const composed = options.shaping === 'opentype' ? text.normalize('NFC') : text;
+    if (
+      Array.from(composed).some(
+        (one) => !font.hasGlyphForCodePoint(one.codePointAt(0) ?? 0),
+      )
+    )
+      return undefined;
+    const glyph = font.glyphForCodePoint(codePoint);
     return { id: glyph.id, advance: glyph.advanceWidth / em, text };
   };
   const glyphFor = (codePoint: number): MeasuredGlyph | undefined => {
@@ -53,10 +61,11 @@ export function openFace(name: string, bytes: Uint8Array, options: FaceOptions):
   ): readonly MeasuredGlyph[] => {
     oneByOne(word); // refuses a character without a glyph before fontkit draws .notdef
     const run = font.layout(word, [...features]);
+    const texts = textsOf(Array.from(word), run.glyphs);
     return run.glyphs.map((glyph, index) => ({
       id: glyph.id,
       advance: (run.positions[index]?.xAdvance ?? glyph.advanceWidth) / em,
-      text: String.fromCodePoint(...glyph.codePoints),
+      text: texts[index] ?? '',
     }));
   };
 
@@ -71,6 +80,28 @@ export function openFace(name: string, bytes: Uint8Array, options: FaceOptions):
     shape: options.shaping === 'opentype' ? shapeWords(asOpenType) : oneByOne,
     bytes,
   };
+}
+
+/**
+ * The characters that each glyph of a shaped word stands for, taken from the word itself: what
+ * fontkit notes on a glyph depends on what was looked up before (U+FB01 for f and i).
+ */
+function textsOf(
+  characters: readonly string[],
+  glyphs: readonly { readonly codePoints: readonly number[] }[],
+): readonly string[] {
+  if (glyphs.length === characters.length) return characters;
+  let next = 0;
+  return glyphs.map(({ codePoints }, index) => {
+    const noted = String.fromCodePoint(...codePoints).normalize('NFKC');
+    const isLast = index === glyphs.length - 1;
+    const end = isLast
+      ? characters.length
+      : next + Math.max(1, Array.from(noted).length);
+    const text = characters.slice(next, end).join('');
+    next = end;
+    return text;
+  });
 }
 
 function parse(name: string, bytes: Uint8Array): Font {
