@@ -13,20 +13,36 @@ export function mapStatements(
 /** Every statement in a step, in the order of its facts. */
 export function statementsOf(step: Step): readonly Statement[] {
   const found: Statement[] = [];
-  mapStatements(step, (statement) => {
-    found.push(statement);
-    return statement;
-  });
+  if (step.kind !== 'figure') visit(step, found);
   return found;
 }
 
+function visit(of: unknown, found: Statement[]): void {
+  if (Array.isArray(of)) {
+    for (const item of of) visit(item, found);
+  } else if (typeof of === 'object' && of !== null && !isLeaf(of)) {
+    if (isStatement(of)) found.push(of);
+    else for (const item of Object.values(of)) visit(item, found);
+  }
+}
+
 function mapValue(of: unknown, change: (statement: Statement) => Statement): unknown {
-  if (Array.isArray(of)) return of.map((item: unknown) => mapValue(item, change));
-  if (typeof of !== 'object' || of === null) return of;
+  if (Array.isArray(of)) {
+    const mapped = of.map((item: unknown) => mapValue(item, change));
+    return mapped.every((item, index) => item === of[index]) ? of : mapped;
+  }
+  if (typeof of !== 'object' || of === null || isLeaf(of)) return of;
   if (isStatement(of)) return change(of);
-  return Object.fromEntries(
-    Object.entries(of).map(([key, item]) => [key, mapValue(item, change)]),
-  );
+  const entries = Object.entries(of);
+  const mapped = entries.map(([key, item]) => [key, mapValue(item, change)] as const);
+  return mapped.every(([, item], index) => item === entries[index]?.[1])
+    ? of
+    : Object.fromEntries(mapped);
+}
+
+/** A figure or a symbol: nothing stands inside it. */
+function isLeaf(of: object): boolean {
+  return 'quantity' in of || 'letter' in of;
 }
 
 function isStatement(of: object): of is Statement {

@@ -33,6 +33,10 @@ export function narrateGiven(
         definition.sections.some(({ section: of }) => of.I !== undefined) &&
         definition.material?.E !== undefined,
       limitStates: false,
+      deflectionLimits: (definition.deflectionLimits ?? []).map(({ entry, text }) => ({
+        entry,
+        text,
+      })),
     },
   ];
 }

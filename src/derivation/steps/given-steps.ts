@@ -109,4 +109,9 @@ export type GivenStep =
       readonly selfWeight: boolean;
       readonly hasStiffness: boolean;
       readonly limitStates: boolean;
+      /** Limits of deflection that the member states for itself, as given. */
+      readonly deflectionLimits: readonly {
+        readonly entry: string;
+        readonly text: string;
+      }[];
     };
