@@ -16,13 +16,18 @@ export interface FittedColumns {
 
 /**
  * Widths at which a table fits into so many columns of the terminal: natural ones where there is
- * room; else the widest columns of words give way, down to their widest word. Numbers never wrap.
+ * room; else heads wrap, then the widest columns of words, down to their widest word. Numbers never
+ * wrap.
  */
 export function fitColumns(table: TextTable, width: number): FittedColumns {
   const rows = [...table.head, ...table.body];
   const natural = widthsBy(table, rows, ({ text }) => naturalWidth(text));
+  const wrappedHeads = widthsBy(table, rows, ({ text, isHead }) =>
+    isHead ? widestWord(text) : naturalWidth(text),
+  );
   const least = widthsBy(table, rows, (cell) => leastWidth(table, cell));
-  return shrink(natural, least, width);
+  const withHeads = shrink(natural, wrappedHeads, width);
+  return withHeads.isFitting ? withHeads : shrink(withHeads.widths, least, width);
 }
 
 /** The same for a table that will not fit: words are cut where they must be. */

@@ -61,6 +61,18 @@ describe('a table as text', () => {
     ]);
   });
 
+  test('wraps heads before it wraps what stands under them', () => {
+    const block = table(['left', 'right'], {
+      head: [head('Entry', 'V, greatest')],
+      body: [row('1.35G + 1.5Q + 0.75S', '−12.345')],
+    });
+    expect(writeTable(block, 31)).toEqual([
+      'Entry                        V,',
+      '                       greatest',
+      '1.35G + 1.5Q + 0.75S    −12.345',
+    ]);
+  });
+
   test('writes a table with too many columns in several, the first column in each', () => {
     const block = table(['left', 'right', 'right', 'right'], {
       head: [head('', ['forces', 2], 'moment')],
