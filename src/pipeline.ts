@@ -32,6 +32,7 @@ import { deriveMembers, workMembers, type DerivedMember } from './derivation/ind
 import { hasErrors, type Diagnostic } from './diagnostics/index.ts';
 import type { FontBook } from './font/index.ts';
 import type { PagedDocument } from './layout/index.ts';
+import type { WriteOptions } from './pdf/index.ts';
 import { readProject, type Project } from './project/index.ts';
 import {
   chosenMembers,
@@ -42,6 +43,8 @@ import {
   markOf,
   memberInput,
   memberReport,
+  pictureFaults,
+  setOtherwise,
   templateSources,
   unknownMarks,
   type Report,
@@ -191,7 +194,12 @@ export async function bindProject(
   tell('composing');
   const { report, diagnostics } = composePackage(world, worked, options);
   const all = [...found, ...diagnostics];
-  if (report === undefined) return { worked, diagnostics: all };
+  const { imageProblem, writePdf } = await import('./pdf/index.ts');
+  const faulty =
+    report === undefined ? [] : pictureFaults(report, worked.project, imageProblem);
+  if (report === undefined || faulty.length > 0) {
+    return { worked, diagnostics: [...all, ...faulty] };
+  }
   const laidOut = await layOutPackage(world, worked.project, report, tell);
   const json = resultsOf(worked, {
     ...(options.only === undefined ? {} : { marks: options.only }),
@@ -199,10 +207,10 @@ export async function bindProject(
     sheets: laidOut.document.sheets,
   });
   tell('writing');
-  const pdf = await writePackage(worked.project, laidOut, {
-    json,
-    program: options.program,
-  });
+  const pdf = await writePdf(
+    laidOut.document,
+    writeOptions(worked.project, laidOut.fonts, { json, program: options.program }),
+  );
   tell('done');
   const { pages, sheets, remarks } = laidOut.document;
   return {
@@ -211,19 +219,7 @@ export async function bindProject(
     json,
     sheetCount: pages.length,
     sheets,
-    diagnostics: [...all, ...remarks.map(layoutRemark)],
-  };
-}
-
-/** What layout could not set as it was asked, as a remark: a sentence becomes a message. */
-function layoutRemark(sentence: string): Diagnostic {
-  return {
-    severity: 'remark',
-    code: 'set-otherwise',
-    message: sentence
-      .replace(/^\p{Lu}/u, (letter) => letter.toLowerCase())
-      .replace(/\.$/u, ''),
-    hints: [],
+    diagnostics: [...all, ...remarks.map(setOtherwise)],
   };
 }
 
@@ -259,21 +255,21 @@ async function layOutPackage(
   return { document, fonts };
 }
 
-/** The PDF, with the definition files and results.json attached. */
-async function writePackage(
+/** What goes into the file besides the pages: the definition files and results.json attached, packed to half the size. */
+function writeOptions(
   project: Project,
-  { document, fonts }: LaidOut,
+  fonts: FontBook,
   {
     json,
     program,
   }: { readonly json: string; readonly program: BindOptions['program'] },
-): Promise<Uint8Array> {
-  const { writePdf } = await import('./pdf/index.ts');
+): WriteOptions {
   const encoder = new TextEncoder();
   const date = project.definition.revisions.at(-1)?.date;
   const version = `${program.name} ${program.version}`;
-  return writePdf(document, {
+  return {
     fonts,
+    isPacked: true,
     images: project.images,
     attachments: [
       ...project.files.map(({ path, text }) => ({
@@ -297,5 +293,5 @@ async function writePackage(
       ...project.files.map(({ path, sha256 }) => `${path} ${sha256}`),
     ].join('\n'),
     ...(date === undefined ? {} : { date }),
-  });
+  };
 }

@@ -15,6 +15,8 @@
 export { chosenMembers, concerning, markOf, unknownMarks } from './asked-for.ts';
 export { loadPathEdges } from './load-path-edges.ts';
 export { faultyMembers, memberInput, memberReport } from './member-outcomes.ts';
+export { pictureFaults } from './picture-faults.ts';
+export { setOtherwise } from './set-otherwise.ts';
 export { templateSources } from './template-sources.ts';
 export { composeReport } from './compose-report.ts';
 export type {
