@@ -38,7 +38,7 @@ export function extremeOf(
 export function sizeOf({ result }: Entry, what: Governed): number {
   const { value } = extremeOf(result, what);
   if (what === 'shear') return Math.abs(value);
-  return what === 'moment-max' ? value : -value;
+  return what === 'moment-max' ? value : 0 - value;
 }
 
 /** True where an entry comes to as much as the one that governs, as far as rounding lets one tell. */
