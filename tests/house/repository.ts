@@ -18,3 +18,10 @@ export function filesBelow(folder: string): readonly string[] {
     )
     .sort();
 }
+
+/** The files of the top folder. */
+export function topFiles(): readonly string[] {
+  return readdirSync(root, { withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map(({ name }) => name);
+}

@@ -1,6 +1,5 @@
-import { execFileSync } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
-import { readText, root } from './repository.ts';
+import { filesBelow, readText, topFiles } from './repository.ts';
 
 /** Words put together from parts, so that this file does not hold them. */
 const anyOf = (...words: readonly (readonly string[])[]): string =>
@@ -22,22 +21,17 @@ const forbidden: Readonly<Record<string, RegExp>> = {
   ),
 };
 
-const texts = execFileSync(
-  'git',
-  ['ls-files', '--cached', '--others', '--exclude-standard'],
-  {
-    cwd: root,
-    encoding: 'utf8',
-  },
-)
-  .split('\n')
-  .filter((path) => /\.(ts|js|cjs|mjs|json|md|hbs|yaml|txt)$|\.ci\//.test(path))
-  .filter((path) => path !== 'package-lock.json');
+const folders = ['src', 'tests', 'report-templates', 'demo-projects', '.config', '.ci'];
+const texts = [...folders.flatMap(filesBelow), ...topFiles()].filter(
+  (path) =>
+    /\.(ts|js|cjs|mjs|json|md|hbs|yaml|txt)$|^\.ci\//.test(path) &&
+    path !== 'package-lock.json',
+);
 
 describe('no text of the repository holds', () => {
   test.each(Object.entries(forbidden))('%s', (_, pattern) => {
     const found = texts.flatMap((path) =>
-      readIfThere(path)
+      readText(path)
         .split('\n')
         .flatMap((line, index) =>
           pattern.test(line) ? [`${path}:${index + 1}: ${line.trim()}`] : [],
@@ -46,12 +40,3 @@ describe('no text of the repository holds', () => {
     expect(found).toEqual([]);
   });
 });
-
-/** A file that git knows and that has just been taken away holds nothing. */
-function readIfThere(path: string): string {
-  try {
-    return readText(path);
-  } catch {
-    return '';
-  }
-}
