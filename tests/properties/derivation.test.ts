@@ -55,18 +55,14 @@ function valueOf(of: Expression): number | undefined {
 
 /** The sizes that go into an expression: what rounding is measured against. */
 function scaleOf(of: Expression): number {
-  switch (of.kind) {
-    case 'figure':
-      return Math.abs(of.quantity.si);
-    case 'sum':
-      return of.terms.reduce((all, term) => all + scaleOf(term.of), 0);
-    case 'product':
-      return of.factors.reduce((all, factor) => all * scaleOf(factor), 1);
-    case 'quotient':
-      return scaleOf(of.over) / Math.abs(valueOf(of.under) ?? 1);
-    default:
-      return Math.abs(valueOf(of) ?? 0);
-  }
+  if (of.kind === 'figure') return Math.abs(of.quantity.si);
+  if (of.kind === 'sum')
+    return of.terms.reduce((all, term) => all + scaleOf(term.of), 0);
+  if (of.kind === 'product')
+    return of.factors.reduce((all, factor) => all * scaleOf(factor), 1);
+  if (of.kind === 'quotient')
+    return scaleOf(of.over) / Math.abs(valueOf(of.under) ?? 1);
+  return Math.abs(valueOf(of) ?? 0);
 }
 
 const runs = { numRuns: 30 };

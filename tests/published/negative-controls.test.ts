@@ -44,7 +44,7 @@ function claiming(result: BeamResult, point: string, y: number): BeamResult {
 describe('McLean, Engineering Mechanics, 8.8-3: part load and couple', () => {
   const {
     result,
-    solved: true_,
+    solved: exact,
     isCaught,
   } = beam({
     points: '{ A: 0 m, P: 6 m, Q: 12 m, B: 18 m }',
@@ -55,12 +55,12 @@ describe('McLean, Engineering Mechanics, 8.8-3: part load and couple', () => {
 
   test('the true result passes, and its greatest moment stands at the couple', () => {
     expect(isCaught(result)).toBe(false);
-    expectPrinted(true_.up('A'), '757.8 N');
-    expectPrinted(true_.up('B'), '418.2 N');
-    expectPrinted(true_.greatest.value, '2509.33 N m');
-    expect(true_.greatest.x).toBe(12);
+    expectPrinted(exact.up('A'), '757.8 N');
+    expectPrinted(exact.up('B'), '418.2 N');
+    expectPrinted(exact.greatest.value, '2509.33 N m');
+    expect(exact.greatest.x).toBe(12);
     // Zero shear at 757.78/196 = 3.866 m, where the moment is 757.78²/(2 · 196).
-    expectPrinted(true_.moment(757.7777777777778 / 196), '1464.87 N m');
+    expectPrinted(exact.moment(757.7777777777778 / 196), '1464.87 N m');
   });
 
   test('the printed reaction of 757 N, cut off by integer arithmetic, is caught', () => {
@@ -105,7 +105,7 @@ describe('McLean, Engineering Mechanics, 8.8-3: part load and couple', () => {
 describe('Popov, Engineering Mechanics of Solids, 5.2: triangular load on part of a span', () => {
   const {
     result,
-    solved: true_,
+    solved: exact,
     isCaught,
   } = beam({
     points: '{ A: 0 m, C: 3 m, B: 5 m }',
@@ -115,8 +115,8 @@ describe('Popov, Engineering Mechanics of Solids, 5.2: triangular load on part o
 
   test('the true result passes: 9 N and 6 N, both upward', () => {
     expect(isCaught(result)).toBe(false);
-    expectPrinted(true_.up('A'), '9.000 N');
-    expectPrinted(true_.up('B'), '6.000 N');
+    expectPrinted(exact.up('A'), '9.000 N');
+    expectPrinted(exact.up('B'), '6.000 N');
   });
 
   test('the printed sign of −9 N is caught', () => {
@@ -127,7 +127,7 @@ describe('Popov, Engineering Mechanics of Solids, 5.2: triangular load on part o
 describe('Popov, Engineering Mechanics of Solids, 5.2, p. 231: couple and two loads', () => {
   const {
     result,
-    solved: true_,
+    solved: exact,
     isCaught,
   } = beam({
     points: '{ A: 0 m, C: 0.1 m, D: 0.2 m, E: 0.3 m, B: 0.4 m }',
@@ -137,8 +137,8 @@ describe('Popov, Engineering Mechanics of Solids, 5.2, p. 231: couple and two lo
   });
 
   test('the left support pulls; taking it for a push is caught', () => {
-    expectPrinted(true_.up('A'), '-410.0 N');
-    expectPrinted(true_.up('B'), '670.0 N');
+    expectPrinted(exact.up('A'), '-410.0 N');
+    expectPrinted(exact.up('B'), '670.0 N');
     expect(isCaught(result)).toBe(false);
     expect(isCaught(claiming(result, 'A', 410))).toBe(true);
   });
@@ -147,34 +147,35 @@ describe('Popov, Engineering Mechanics of Solids, 5.2, p. 231: couple and two lo
 describe('Bhavikatti, Strength of Materials, 5.5.11 and 5.5.14: metres printed as millimetres', () => {
   // The values printed as deflections in mm are in metres. The same slip in a length or a force is what a beam can show.
   test.each([
-    [
-      '5.5.11',
-      '{ A: 0 m, C: 4 m, B: 6 m }',
-      '[ { point: 30 kN, at: C }, { couple: 15 kN m, at: C, turn: clockwise } ]',
-      '7.500 kN',
-      '22.50 kN',
-    ],
-    [
-      '5.5.14',
-      '{ A: 0 m, C: 1 m, D: 3 m, E: 4 m, B: 5 m }',
-      '[ { point: 20 kN, at: C }, { point: 30 kN, at: E }, { uniform: 10 kN/m, from: C, to: D } ]',
-      '34.00 kN',
-      '36.00 kN',
-    ],
+    {
+      example: '5.5.11',
+      points: '{ A: 0 m, C: 4 m, B: 6 m }',
+      loads: '[ { point: 30 kN, at: C }, { couple: 15 kN m, at: C, turn: clockwise } ]',
+      left: '7.500 kN',
+      right: '22.50 kN',
+    },
+    {
+      example: '5.5.14',
+      points: '{ A: 0 m, C: 1 m, D: 3 m, E: 4 m, B: 5 m }',
+      loads:
+        '[ { point: 20 kN, at: C }, { point: 30 kN, at: E }, { uniform: 10 kN/m, from: C, to: D } ]',
+      left: '34.00 kN',
+      right: '36.00 kN',
+    },
   ])(
-    '%s: the reactions pass in kN; a value a thousand times off is caught',
-    (_, points, loads, left, right) => {
+    '$example: the reactions pass in kN; a value a thousand times off is caught',
+    ({ points, loads, left, right }) => {
       const {
         result,
-        solved: true_,
+        solved: exact,
         isCaught,
       } = beam({ points, supports: '{ A: pin, B: roller }', loads });
-      expectPrinted(true_.up('A'), left);
-      expectPrinted(true_.up('B'), right);
+      expectPrinted(exact.up('A'), left);
+      expectPrinted(exact.up('B'), right);
       expect(isCaught(result)).toBe(false);
       for (const point of ['A', 'B']) {
-        expect(isCaught(claiming(result, point, true_.up(point) / 1000))).toBe(true);
-        expect(isCaught(claiming(result, point, true_.up(point) * 1000))).toBe(true);
+        expect(isCaught(claiming(result, point, exact.up(point) / 1000))).toBe(true);
+        expect(isCaught(claiming(result, point, exact.up(point) * 1000))).toBe(true);
       }
       const { extremes } = result;
       const max = { ...extremes.moment.max, value: extremes.moment.max.value / 1000 };
