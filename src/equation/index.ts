@@ -47,7 +47,6 @@ export {
 export type { Term } from './build.ts';
 export { toTex } from './to-tex.ts';
 export { symbolToTex } from './tex-symbol.ts';
-export { unitToTex } from './tex-figure.ts';
 export { lineToTex } from './line-to-tex.ts';
 export type { TexLine } from './line-to-tex.ts';
 export { lineToLinear, symbolText, toLinear } from './to-linear.ts';
@@ -61,4 +60,4 @@ export { resultUnit } from './result-unit.ts';
 export { reduce, reduceTerms } from './reduce.ts';
 export { recheck, withEnoughFigures } from './recheck.ts';
 export type { RecheckedLink } from './recheck.ts';
-export { collectSymbols, symbolsOf } from './collect-symbols.ts';
+export { collectSymbols } from './collect-symbols.ts';

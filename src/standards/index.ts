@@ -34,12 +34,11 @@ export type {
   SetNote,
   UntakenCase,
 } from './combinations/named-set.ts';
-export { customCombination } from './combinations/custom-combination.ts';
 export type { CustomRequest } from './combinations/custom-combination.ts';
 export { mergeCombinations } from './combinations/merge-combinations.ts';
-export { sameTerms, writeMark } from './combinations/factored-case.ts';
+export { sameTerms } from './combinations/factored-case.ts';
 export type { FactoredCase } from './combinations/factored-case.ts';
-export { en1990Categories, nationalValueNames } from './combinations/en1990-values.ts';
+export { nationalValueNames } from './combinations/en1990-values.ts';
 export {
   crossSectionNames,
   findCrossSection,

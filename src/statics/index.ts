@@ -79,6 +79,5 @@ export type { Zero } from './piecewise/zeros.ts';
 export { extremesOf } from './piecewise/extremes.ts';
 export type { Extremes } from './piecewise/extremes.ts';
 export { greatestOf, leastOf } from './piecewise/greatest.ts';
-export { evaluatePolynomial, rootsOf } from './piecewise/polynomial.ts';
+export { evaluatePolynomial } from './piecewise/polynomial.ts';
 export type { Polynomial } from './piecewise/polynomial.ts';
-export { stationTolerance, tieTolerance } from './tolerances.ts';

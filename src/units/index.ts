@@ -39,7 +39,7 @@ export { countIn, quantity } from './quantity.ts';
 export type { GivenQuantity, Quantity } from './quantity.ts';
 export type { Grouping, Print, PrintedFigure } from './print.ts';
 export { formatNumber } from './format-number.ts';
-export { formatQuantity, quantityText, withUnit } from './format-quantity.ts';
+export { formatQuantity, quantityText } from './format-quantity.ts';
 export { alignDecimals, columnDecimals } from './align-decimals.ts';
 export { formatFeetInches } from './format-feet-inches.ts';
 export { formatRatio } from './format-ratio.ts';

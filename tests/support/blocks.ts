@@ -1,4 +1,4 @@
-import { figure, given, name, product, quotient } from '../../src/equation/index.ts';
+import { name, product, quotient } from '../../src/equation/index.ts';
 import type { Expression, StatementLine } from '../../src/equation/index.ts';
 import type {
   Block,
@@ -126,7 +126,7 @@ export function equals(left: Expression, right: Expression): StatementLine {
   return { left, chain: [{ sign: '=', of: right }] };
 }
 
-export { figure, given, product, quotient };
+export { product, quotient };
 
 export const foot: RunningFoot = {
   project: 'Harbour steps',

@@ -1,5 +1,5 @@
 import type { Colour, GlyphsMark, GroupMark, Mark } from '../../src/drawing/index.ts';
-import { measureText, setText } from '../../src/font/index.ts';
+import { setText } from '../../src/font/index.ts';
 import type { Page, PagedDocument, StructureElement } from '../../src/layout/index.ts';
 import { writePdf } from '../../src/pdf/index.ts';
 import type { WriteOptions } from '../../src/pdf/index.ts';
@@ -15,17 +15,6 @@ export function words(
   const { x = 0, y = 0, size = 10, face = 'text', colour = black } = at;
   const { marks } = setText(ownFonts, { face, size, colour }, text);
   return marks.map((mark) => ({ ...mark, x: mark.x + x, y }));
-}
-
-/** Letters of one face, one glyph a character, as equations are set. */
-export function letters(
-  text: string,
-  face: string,
-  x: number = 0,
-  y: number = 0,
-): GlyphsMark {
-  const { glyphs } = measureText(ownFonts.face(face), 10, text);
-  return { kind: 'glyphs', x, y, face, size: 10, colour: black, glyphs };
 }
 
 /** Marks of an element, moved to (x, y). */

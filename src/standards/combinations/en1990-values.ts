@@ -45,11 +45,6 @@ export interface En1990Values {
 
 const rows = Object.keys(recommendedPsi) as readonly PsiRow[];
 
-/** Categories that a live or roof-live case may have: `A` to `H`. */
-export const en1990Categories: readonly string[] = rows.filter(
-  (row) => row.length === 1,
-);
-
 /** Names that `national` knows: `gamma_G_sup`, `gamma_Q`, `xi`, `psi0_A`, `psi1_snow` … */
 export const nationalValueNames: readonly string[] = [
   ...Object.keys(recommendedGamma),
