@@ -3,13 +3,14 @@
  *
  * ```
  * BeamWork ──symbolsOf──▶ letters for every unknown and load
- *     │ runChecks          on the numbers of every case; one that is false stops the sheet
+ *     │ runChecks, combinationAdds
+ *     │                    on the numbers of every case and combination; one that is false stops the sheet
  *     ▼
  * narrators                one a kind of step: given, supports, determinacy, equations (loads prepared,
  *     │                    sums in solving order), reasonableness, internal forces, combinations, results
  *     ▼
  * Section[] of Step        facts with equations as trees; not a sentence in them
- *     │ withEnoughFigures  every printed equality worked again from its printed figures
+ *     │ reworkable         every printed equality worked again from its printed figures
  *     ▼
  * BeamDerivation
  * ```
