@@ -34,9 +34,10 @@ export function composeReport(
   input: ReportInput,
   sources: Readonly<Record<string, string>>,
 ): Outcome<Report> {
-  const templates = openTemplates(sources);
+  const plans = plansOf(input);
+  const templates = openTemplates(sources, new Set(plans.map(({ anchor }) => anchor)));
   const diagnostics: Diagnostic[] = [];
-  const parts = plansOf(input).map((plan): Part => ({
+  const parts = plans.map((plan): Part => ({
     anchor: plan.anchor,
     title: plan.title,
     look: plan.look,

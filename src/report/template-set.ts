@@ -1,5 +1,10 @@
 import Handlebars from 'handlebars';
-import { toLinear, type Expression, type Statement } from '../equation/index.ts';
+import {
+  toLinear,
+  type Expression,
+  type Name,
+  type Statement,
+} from '../equation/index.ts';
 import type { FigureSpec } from '../figure/index.ts';
 import { quantityText } from '../units/index.ts';
 
@@ -36,14 +41,19 @@ export interface TemplateSet {
  * Compiles templates as they are first used. Helpers that templates may call:
  * `equation` (a statement as a block), `math` (an expression in the line), `value` (a figure as
  * text), `figure` (a drawing), `listing` (lines of a file), `equals`, `either`, `list` (words joined
- * with commas and `and`), `plural`, `capital`, `ordinal` (a place counted from 1), `stepTemplate` (the
+ * with commas and `and`), `plural`, `capital`,
+ * `present` (whether an anchor is in the package), `ordinal` (a place counted from 1), `stepTemplate` (the
  * template of a kind of step).
  */
-export function openTemplates(sources: Readonly<Record<string, string>>): TemplateSet {
+export function openTemplates(
+  sources: Readonly<Record<string, string>>,
+  anchors: ReadonlySet<string> = new Set(),
+): TemplateSet {
   const handlebars = Handlebars.create();
   for (const [name, text] of Object.entries(sources))
     handlebars.registerPartial(name, text);
   addWordHelpers(handlebars);
+  handlebars.registerHelper('present', (anchor: string) => anchors.has(anchor));
   // Compiling costs more than filling; the member's template is filled once a member.
   const compiled = new Map<string, Handlebars.TemplateDelegate>();
   const compile = (name: string, source: string): Handlebars.TemplateDelegate => {
@@ -116,27 +126,44 @@ function addPlacingHelpers(handlebars: Handle, placed: Placed[]): void {
     );
   };
   handlebars.registerHelper('equation', (statement: Statement) =>
-    place('equation', { kind: 'statement', statement }),
+    place('equation', {
+      kind: 'statement',
+      statement: wanted('equation', statement, 'lines'),
+    }),
   );
   handlebars.registerHelper('math', (expression: Expression) =>
-    place('math', { kind: 'expression', expression }),
+    place('math', {
+      kind: 'expression',
+      expression: wanted('math', expression, 'kind'),
+    }),
   );
-  handlebars.registerHelper(
-    'symbol',
-    (symbol: Extract<Expression, { kind: 'name' }>['symbol']) =>
-      place('math', { kind: 'expression', expression: { kind: 'name', symbol } }),
+  handlebars.registerHelper('symbol', (symbol: Name['symbol']) =>
+    place('math', {
+      kind: 'expression',
+      expression: { kind: 'name', symbol: wanted('symbol', symbol, 'letter') },
+    }),
   );
   handlebars.registerHelper('figure', (figure: FigureSpec) =>
-    place('drawing', { kind: 'figure', figure }),
+    place('drawing', { kind: 'figure', figure: wanted('figure', figure, 'kind') }),
   );
   handlebars.registerHelper('listing', (lines: readonly string[]) =>
-    place('listing', { kind: 'listing', lines }),
+    place('listing', { kind: 'listing', lines: wanted('listing', lines, 'length') }),
+  );
+}
+
+/** What a helper was given, or an error that becomes the template's fault: a misspelt name gives nothing. */
+function wanted<T>(helper: string, given: T, key: string): T {
+  if (typeof given === 'object' && given !== null && key in given) return given;
+  throw new Error(
+    `{{${helper} …}} is given nothing that it can place; is the name right?`,
   );
 }
 
 /** Helpers that only make words. */
 function addWordHelpers(handlebars: Handle): void {
-  handlebars.registerHelper('value', (expression: Expression) => valueText(expression));
+  handlebars.registerHelper('value', (expression: Expression) =>
+    valueText(wanted('value', expression, 'kind')),
+  );
   handlebars.registerHelper('equals', (a: unknown, b: unknown) => a === b);
   handlebars.registerHelper('either', (a: unknown, b: unknown) =>
     a === undefined || a === '' ? b : a,

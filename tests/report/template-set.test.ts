@@ -60,3 +60,20 @@ describe('templates', () => {
     });
   });
 });
+
+test('a helper that is given nothing is the template’s fault, not a crash', () => {
+  const templates = openTemplates({
+    one: '<p>{{symbol nothing}}</p>',
+    two: '{{equation nothing}}',
+  });
+  expect(templates.fill('one', {})).toMatchObject({ fault: { template: 'one.hbs' } });
+  expect(templates.fill('two', {})).toMatchObject({ fault: { template: 'two.hbs' } });
+});
+
+test('a template can ask whether a part is in the package', () => {
+  const templates = openTemplates(
+    { one: '{{#if (present "a")}}a{{/if}}{{#if (present "b")}}b{{/if}}' },
+    new Set(['a']),
+  );
+  expect(templates.fill('one', {})).toMatchObject({ xhtml: 'a' });
+});

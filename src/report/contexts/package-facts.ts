@@ -1,3 +1,4 @@
+import { leftOutOf } from './left-out.ts';
 import type { Symbol } from '../../equation/index.ts';
 import type { FigureSpec } from '../../figure/index.ts';
 import type { Conventions, ProjectDefinition } from '../../project/index.ts';
@@ -48,6 +49,7 @@ export function coverFacts({ project, members, combinations }: ReportInput): obj
       member.kind === 'failed' ? [member.mark] : [],
     ),
     untaken: combinations.untaken,
+    leftOut: leftOutOf(project, members),
   };
 }
 
