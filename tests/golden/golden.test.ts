@@ -7,6 +7,7 @@ import {
   workProject,
   writePlain,
 } from '../../src/index.ts';
+import { checkPdf } from '../../src/pdf/index.ts';
 import { diskWorld } from '../../src/world/index.ts';
 
 const program = { name: 'sumzero', version: '0.0.0' };
@@ -36,11 +37,12 @@ describe('goldens', () => {
   });
 
   test.each(['quarry-road-depot', 'tarn-boathouse'])(
-    'the demo %s has its sheets and its bytes',
+    'the demo %s has its sheets and its bytes, and lacks nothing that an archive asks of a file',
     async (demo) => {
       const bound = await bindProject(world, folderOf(`demo-projects/${demo}`), {
         program,
       });
+      expect(checkPdf(bound.pdf ?? new Uint8Array())).toEqual([]);
       const sha256 = createHash('sha256')
         .update(bound.pdf ?? new Uint8Array())
         .digest('hex');
