@@ -5,6 +5,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     environment: 'node',
+    setupFiles: ['tests/support/fixed-seed.ts'],
     // The rooms keep no state of their own, so test files may share one loaded copy of them.
     pool: 'threads',
     isolate: false,

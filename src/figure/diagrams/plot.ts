@@ -13,7 +13,9 @@ const looks = 24;
 export function plotScale(diagram: Diagram, stations: Stations): PlotScale {
   const values = [0, ...diagram.curves.flatMap(({ of }) => valuesOf(of))];
   const range = Math.max(...values) - Math.min(...values);
-  const scale = range === 0 ? 0 : plotHeight / range;
+  const ratio = plotHeight / range;
+  // A range so small that its reciprocal overflows is as good as none.
+  const scale = Number.isFinite(ratio) ? ratio : 0;
   const sign = diagram.positive === 'up' ? -1 : 1;
   return { xOf: stations.xOf, yOf: (value) => sign * scale * value };
 }

@@ -32,6 +32,13 @@ describe('plotScale', () => {
     const zero: Piecewise = { pieces: [{ start: 0, end: 10, coefficients: [0] }] };
     expect(plotScale(diagram('up', zero), stations).yOf(0)).toBeCloseTo(0, 12);
   });
+
+  test('a diagram of next to nothing is its base line too, and no number that is none', () => {
+    const speck: Piecewise = {
+      pieces: [{ start: 0, end: 10, coefficients: [-5e-324] }],
+    };
+    expect(plotScale(diagram('up', speck), stations).yOf(-5e-324)).toBeCloseTo(0, 12);
+  });
 });
 
 describe('valueUnder', () => {
