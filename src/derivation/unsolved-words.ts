@@ -2,7 +2,7 @@ import type { Diagnostic } from '../diagnostics/index.ts';
 import type { BeamDefinition } from '../project/index.ts';
 import type { Determinacy, Instability, Unsolved } from '../statics/index.ts';
 import { degreesOf } from './direction.ts';
-import { lengthText, numberText, type Printing } from './printing.ts';
+import { lengthText, type Printing } from './printing.ts';
 
 /** Why a beam has no results, at the line that causes it, with what to try. */
 export function unsolvedDiagnostic(
@@ -15,7 +15,7 @@ export function unsolvedDiagnostic(
     return {
       severity: 'error',
       code: 'not-supported',
-      message: `needs compatibility: not supported yet (${numberText(determinacy.redundants, 3)} force${determinacy.redundants === 1 ? '' : 's'} more than statics can tell)`,
+      message: `needs compatibility: not supported yet (indeterminate to degree ${determinacy.redundants})`,
       span: definition.supportsSpan,
       hints: [
         'make the member determinate (a roller for a fixed end, a hinge), or work it elsewhere',
