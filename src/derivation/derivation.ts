@@ -7,10 +7,17 @@ export interface Section {
     | 'given'
     | 'supports'
     | 'determinacy'
+    /** The redundants of an indeterminate member, by the hand method chosen. */
+    | 'redundants'
     | 'equations'
     | 'reasonable'
     | 'internal-forces'
+    | 'displacements'
+    /** Whole spans loaded or not, and carried ranges. */
+    | 'arrangements'
+    | 'moving-loads'
     | 'combinations'
+    | 'limits'
     | 'results';
   readonly case?: { readonly mark: string; readonly title?: string };
   readonly steps: readonly Step[];

@@ -23,6 +23,26 @@ export function unsolvedDiagnostic(
       member: definition.mark,
     };
   }
+  if (unsolved.reason === 'needs-stiffness') {
+    return {
+      severity: 'error',
+      code: 'needs-stiffness',
+      message: `springs, settlements and temperature share their forces by stiffness, and E or I is not given (indeterminate to degree ${determinacy.redundants})`,
+      span: definition.supportsSpan,
+      hints: ['give `section` with I and `material` with E'],
+      member: definition.mark,
+    };
+  }
+  if (unsolved.reason === 'ways-disagree') {
+    return {
+      severity: 'error',
+      code: 'check-failed',
+      message: `case ${unsolved.case}: two ways of solving are ${unsolved.agreement.difference.toExponential(1)} of scale apart, more than the ${unsolved.agreement.allowed.toExponential(1)} that rounding explains`,
+      span: definition.markSpan,
+      hints: ['no result is given; report this with the definition file'],
+      member: definition.mark,
+    };
+  }
   const { message, hint } = instabilityWords(determinacy, printing);
   const hinge = hingeAtFault(definition, determinacy.instability);
   return {

@@ -28,7 +28,16 @@
  *
  * @module
  */
-export type { BeamStructure, Load, Restraint, Support } from './structure.ts';
+export type {
+  BeamStructure,
+  FreeCurvature,
+  Load,
+  LoadChoice,
+  Restraint,
+  StiffnessStretch,
+  Support,
+  Train,
+} from './structure.ts';
 export { tidyStructure } from './tidy-structure.ts';
 export { partsOf, wholeOf } from './parts.ts';
 export type { Part } from './parts.ts';
@@ -38,12 +47,20 @@ export { determinacy } from './determinacy.ts';
 export type { Determinacy, Instability } from './solution.ts';
 export { solveBeam } from './solve-beam.ts';
 export type {
+  Agreement,
+  Arrangement,
   BeamOutcome,
   BeamResult,
   BeamSolution,
+  Displacement,
   HingeForce,
+  Range,
+  RangeCurves,
+  RangeExtremes,
+  RangeResult,
   Reaction,
   Residual,
+  TrainPlace,
   Unsolved,
 } from './solution.ts';
 export { isClosed } from './residuals.ts';

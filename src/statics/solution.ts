@@ -88,18 +88,113 @@ export interface BeamResult {
     readonly axial: { readonly max: Extreme; readonly min: Extreme };
   };
   readonly residuals: readonly Residual[];
+  /** Absent where E or I is not known. */
+  readonly displacement?: Displacement;
+  /** How far the two ways of solving an indeterminate beam are apart; absent where statics alone solves it. */
+  readonly agreement?: Agreement;
+}
+
+/** The elastic curve: exact piecewise polynomials, one-sided where a hinge breaks the slope. */
+export interface Displacement {
+  /** dv/dx in rad, counterclockwise positive; it jumps at hinges. */
+  readonly slope: Piecewise;
+  /** v in metres, up positive; continuous. */
+  readonly deflection: Piecewise;
+  readonly extremes: { readonly max: Extreme; readonly min: Extreme };
+}
+
+/** Two unrelated ways compared: the worst difference over reactions, shears and moments as a share of their scale. */
+export interface Agreement {
+  /** Worst |difference| / scale; forces against the scale of forces, moments against that of moments. */
+  readonly difference: number;
+  /** What is still agreement: 1e-9, or that times the condition estimate for very unequal stiffnesses. */
+  readonly allowed: number;
+  /** Estimated condition number of the stiffness matrix, scaled to a unit diagonal. */
+  readonly condition: number;
 }
 
 /** A solved beam: its determinacy, and a result a case in the order of `cases`. */
 export interface BeamSolution {
   readonly kind: 'beam';
   readonly determinacy: Determinacy;
+  /**
+   * One state a case. Where a case has choices or trains (its mark is then in `ranges` too), the
+   * state is the one that stands for it on the sheet: every patterned span loaded, carried ranges at their
+   * greatest, the train where it bends the beam most.
+   */
   readonly results: readonly BeamResult[];
+  /** Greatest and least of each case that has no single state. */
+  readonly ranges: readonly RangeResult[];
+  /** True where an indeterminate beam without E and I was solved with one EI all along. */
+  readonly assumesConstantStiffness: boolean;
+}
+
+/** A greatest and a least value, each with the arrangement of loads that gives it. */
+export interface Range {
+  readonly max: { readonly value: number; readonly arrangement: Arrangement };
+  readonly min: { readonly value: number; readonly arrangement: Arrangement };
+}
+
+/** The greatest and least value along the beam; at every station the arrangement may be another. */
+export interface RangeCurves {
+  readonly max: Piecewise;
+  readonly min: Piecewise;
+}
+
+/** The extremes along the beam, each with its arrangement. */
+export interface RangeExtremes {
+  readonly max: Extreme & { readonly arrangement: Arrangement };
+  readonly min: Extreme & { readonly arrangement: Arrangement };
+}
+
+/** How the loads stand: the option taken of each choice, and where each train is. */
+export interface Arrangement {
+  readonly choices: readonly { readonly id: string; readonly option: string }[];
+  readonly trains: readonly TrainPlace[];
+}
+
+/** A train on the beam. */
+export interface TrainPlace {
+  readonly id: string;
+  readonly direction: 'right' | 'left';
+  /** Station and size of every axle that counts: on the beam, and not left out as relieving. */
+  readonly axles: readonly { readonly index: number; readonly x: number }[];
+  /** Stretches that the lane load covers. */
+  readonly lane: readonly { readonly from: number; readonly to: number }[];
+}
+
+/** What was found for a case or combination without a single state; signs as for `BeamResult`. */
+export interface RangeResult {
+  readonly mark: string;
+  readonly reactions: readonly {
+    readonly point: string;
+    readonly x: Range | null;
+    readonly y: Range | null;
+    readonly moment: Range | null;
+  }[];
+  readonly shear: RangeCurves;
+  readonly moment: RangeCurves;
+  /** Absent where E or I is not known. */
+  readonly deflection?: RangeCurves;
+  readonly extremes: {
+    readonly shear: RangeExtremes;
+    readonly moment: RangeExtremes;
+    readonly deflection?: RangeExtremes;
+  };
 }
 
 /** Why a beam has no results. */
 export type Unsolved =
   | { readonly reason: 'unstable'; readonly determinacy: Determinacy }
+  /** Springs, settlements or temperature share their forces by stiffness, which is not known. */
+  | { readonly reason: 'needs-stiffness'; readonly determinacy: Determinacy }
+  /** The two ways of solving disagree beyond what rounding explains: no result is given. */
+  | {
+      readonly reason: 'ways-disagree';
+      readonly determinacy: Determinacy;
+      readonly case: string;
+      readonly agreement: Agreement;
+    }
   | { readonly reason: 'indeterminate'; readonly determinacy: Determinacy };
 
 /** What solving a beam comes to. */

@@ -41,7 +41,13 @@ export function solveBeam(structure: BeamStructure): BeamOutcome {
     const components = solveCase(tidy, solver, { mark, determinacy: found });
     return beamResult(tidy, { mark, loading: mark }, components);
   });
-  return { kind: 'beam', determinacy: found, results };
+  return {
+    kind: 'beam',
+    determinacy: found,
+    results,
+    ranges: [],
+    assumesConstantStiffness: false,
+  };
 }
 
 /** The square system, factored once for all cases. */

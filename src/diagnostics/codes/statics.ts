@@ -2,7 +2,11 @@ import type { CodeEntry } from '../code-entry.ts';
 
 /** Codes of members that cannot be solved. */
 export type StaticsCode =
-  'unstable' | 'depends-on-unsolved' | 'not-supported' | 'check-failed';
+  | 'unstable'
+  | 'depends-on-unsolved'
+  | 'needs-stiffness'
+  | 'not-supported'
+  | 'check-failed';
 
 /** Their entries. */
 export const staticsCodes: Readonly<Record<StaticsCode, CodeEntry>> = {
@@ -21,6 +25,15 @@ export const staticsCodes: Readonly<Record<StaticsCode, CodeEntry>> = {
   'not-supported': {
     meaning: 'The definition asks for something that the program does not work yet.',
     mend: 'Take it out, or work that part by hand and enter its effect as loads.',
+  },
+  'needs-stiffness': {
+    meaning:
+      'An indeterminate member with springs, settlements or temperature shares its forces by stiffness, and E or I is missing.',
+    mend: 'Give `section` (with I) and `material` (with E) to the member.',
+    example: {
+      wrong: 'supports: { A: fixed, B: { type: roller, settlement: 5 mm } }',
+      right: 'section: W12x26\nmaterial: { E: 29000 ksi }',
+    },
   },
   'check-failed': {
     meaning:
