@@ -7,7 +7,7 @@ import {
   type Segment,
 } from '../../statics/index.ts';
 import { pointAt, type CaseContext } from '../case-context.ts';
-import { lengthText, value } from '../printing.ts';
+import { cell, decimalsOf, lengthText, unitName, value } from '../printing.ts';
 import { shearAreas } from '../shear-areas.ts';
 import type { InternalStep, SegmentFact } from '../steps.ts';
 import { placeAtStation } from './places.ts';
@@ -57,24 +57,35 @@ function areas(context: CaseContext, segments: readonly Segment[]): InternalStep
     const moment = valueAt(result.moment, x, 'left');
     return { shear: { left: 0, right: 0 }, moment: { left: moment, right: moment } };
   };
-  const rowAt = (x: number, area: number | undefined): AreaRow => {
-    const { shear, moment } = sidesAt(x);
-    return {
-      place: placeAtStation(context, x),
-      shearLeft: value(printing, 'force', shear.left),
-      shearRight: value(printing, 'force', shear.right),
-      momentLeft: value(printing, 'moment', moment.left),
-      momentRight: value(printing, 'moment', moment.right),
-      ...(area === undefined ? {} : { area: value(printing, 'moment', area) }),
-    };
-  };
+  const ends = [...stretches.map(({ from }) => from), end];
+  const sides = ends.map((x) => ({ x, ...sidesAt(x) }));
+  const shears = decimalsOf(
+    printing,
+    'force',
+    sides.flatMap(({ shear }) => [shear.left, shear.right]),
+  );
+  const moments = decimalsOf(
+    printing,
+    'moment',
+    sides.flatMap(({ moment }) => [moment.left, moment.right]),
+  );
   return {
     kind: 'areas',
+    units: { force: unitName(printing, 'force'), moment: unitName(printing, 'moment') },
     hasCouples: segments.some((segment) => segment.momentJump !== 0),
-    rows: [
-      ...stretches.map(({ from, area }) => rowAt(from, area)),
-      rowAt(end, undefined),
-    ],
+    rows: sides.map(({ x, shear, moment }, index): AreaRow => {
+      const area = stretches[index]?.area;
+      return {
+        place: placeAtStation(context, x),
+        shearLeft: cell(printing, 'force', shear.left, shears),
+        shearRight: cell(printing, 'force', shear.right, shears),
+        momentLeft: cell(printing, 'moment', moment.left, moments),
+        momentRight: cell(printing, 'moment', moment.right, moments),
+        ...(area === undefined
+          ? {}
+          : { area: cell(printing, 'moment', area, moments) }),
+      };
+    }),
   };
 }
 

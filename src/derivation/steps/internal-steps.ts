@@ -26,6 +26,8 @@ export type InternalStep =
     }
   | {
       readonly kind: 'areas';
+      /** Units of the columns, as text: cells are numbers without them. */
+      readonly units: { readonly force: string; readonly moment: string };
       readonly rows: readonly {
         readonly place: Place;
         readonly shearLeft: Expression;

@@ -65,7 +65,8 @@ describe('narrateInternal', () => {
 
   test('cuts the areas where the shear passes through 0, so that each changes the moment one way', () => {
     const { steps } = internal({ ...simple, loads: '[ { uniform: 2 kN/m } ]' });
-    const { rows } = stepOf(steps, 'areas');
+    const { rows, units } = stepOf(steps, 'areas');
+    expect(units).toEqual({ force: 'kN', moment: 'kN·m' });
     expect(
       rows.map(({ place, area, momentLeft }) =>
         [place.station, area, momentLeft].map((of) =>
@@ -73,9 +74,9 @@ describe('narrateInternal', () => {
         ),
       ),
     ).toEqual([
-      ['0 m', '9.000 kN·m', '0 kN·m'],
-      ['3 m', '−9.000 kN·m', '9.000 kN·m'],
-      ['6 m', '', '0 kN·m'],
+      ['0 m', '9.000', '0'],
+      ['3 m', '−9.000', '9.000'],
+      ['6 m', '', '0'],
     ]);
   });
 
@@ -93,7 +94,7 @@ describe('narrateInternal', () => {
         ({ momentLeft, momentRight }) =>
           `${toLinear(momentLeft)} | ${toLinear(momentRight)}`,
       ),
-    ).toEqual(['0 kN·m | −1.000 kN·m', '1.000 kN·m | −3.000 kN·m', '0 kN·m | 0 kN·m']);
+    ).toEqual(['0 | −1.000', '1.000 | −3.000', '0 | 0']);
   });
 
   test('boxes each extreme with its place, and leaves out what is 0', () => {
