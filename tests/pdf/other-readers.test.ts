@@ -2,7 +2,8 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect } from 'vitest';
+import { testWith } from '../support/other-program.ts';
 import { write } from '../support/paged-documents.ts';
 import { sampleDocument, sampleOptions } from '../support/sample-document.ts';
 
@@ -15,17 +16,6 @@ beforeAll(async () => {
   writeFileSync(file, await write(sampleDocument, sampleOptions));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-/** A test with a program that is not part of the package; where it is not installed the test says so and ends. */
-function testWith(program: string, title: string, body: () => void): void {
-  test(title, ({ skip }) => {
-    const isInstalled = spawnSync('which', [program]).status === 0;
-    if (!isInstalled)
-      console.log(`${program} is not installed: “${title}” was not tested`);
-    skip(!isInstalled);
-    body();
-  });
-}
 
 const run = (program: string, ...options: string[]): string =>
   execFileSync(program, options, { encoding: 'utf8' });
