@@ -10,6 +10,8 @@ export interface Drawing {
   readonly height: number;
   /** Distance of the first baseline from the top; absent where the drawing has none. */
   readonly baseline?: number;
+  /** Distance of the last baseline from the top, where lines stand below each other. */
+  readonly lastBaseline?: number;
   readonly marks: readonly Mark[];
   /** What the drawing says, for someone who cannot see it. */
   readonly alternate?: string;

@@ -6,12 +6,13 @@ import type { GlyphsMark, GroupMark, Mark, PathStep, ShapeMark } from './marks.t
  * lines and dashes. Links and anchors move with what they belong to.
  */
 export function scaleDrawing(drawing: Drawing, factor: number): Drawing {
-  const { width, height, baseline, marks, ...rest } = drawing;
+  const { width, height, baseline, lastBaseline, marks, ...rest } = drawing;
   return {
     ...rest,
     width: width * factor,
     height: height * factor,
     ...(baseline === undefined ? {} : { baseline: baseline * factor }),
+    ...(lastBaseline === undefined ? {} : { lastBaseline: lastBaseline * factor }),
     marks: marks.map((mark) => scaleMark(mark, factor)),
   };
 }

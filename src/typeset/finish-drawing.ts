@@ -21,6 +21,7 @@ export interface SetMarks {
   readonly width: number;
   readonly height: number;
   readonly baseline: number;
+  readonly lastBaseline?: number;
   readonly marks: readonly Mark[];
 }
 

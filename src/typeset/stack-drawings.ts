@@ -30,6 +30,7 @@ export function stackDrawings(
     width: Math.max(0, ...drawings.map(({ width }) => width)),
     height: baseline + depth,
     baseline: first?.baseline ?? first?.height ?? 0,
+    ...(drawings.length < 2 ? {} : { lastBaseline: baseline }),
     marks,
     ...(first?.alternate === undefined ? {} : { alternate: first.alternate }),
   };

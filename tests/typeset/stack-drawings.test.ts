@@ -14,7 +14,12 @@ describe('stacking drawings', () => {
 
   test('sets baselines one leading apart', () => {
     const stacked = stackDrawings([line(10, 8, 30), line(10, 8, 50)], leading);
-    expect(stacked).toMatchObject({ width: 50, height: 24, baseline: 8 });
+    expect(stacked).toMatchObject({
+      width: 50,
+      height: 24,
+      baseline: 8,
+      lastBaseline: 22,
+    });
     expect(stacked.marks[1]).toMatchObject({ kind: 'group', x: 0, y: 14 });
   });
 

@@ -127,7 +127,8 @@ function setStatementLine(
   const text = line?.margin;
   if (text === undefined) return { band, nodes: [node] };
   const content = [{ kind: 'text', text, style: 'plain' }] as const;
-  const note = setNote(content, baseline, column, setting);
+  // A number stands beside the last row of a line that is broken.
+  const note = setNote(content, drawing.lastBaseline ?? baseline, column, setting);
   return note === undefined
     ? { band, nodes: [node] }
     : { band: withNote(band, note), nodes: [node, note.node] };

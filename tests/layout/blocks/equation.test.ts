@@ -56,6 +56,22 @@ describe('setEquation', () => {
     ).toBeGreaterThan(1);
   });
 
+  test('stands the note of a broken line beside its last row', () => {
+    const long = sum(
+      ...Array.from({ length: 24 }, () => product(letter('R', 'C'), letter('L'))),
+    );
+    const [only] = layOutBlocks(
+      equation([{ ...equals(letter('M', 'A'), long), margin: '(7)' }], false),
+    ).pages;
+    const runs = runsOf(only!);
+    const note = runs.find(({ text }) => text === '(7)')!;
+    const rows = [
+      ...new Set(runs.filter(({ text }) => text === 'L').map(({ y }) => y)),
+    ];
+    expect(rows.length).toBeGreaterThan(1);
+    expect(note.y).toBeCloseTo(Math.max(...rows), 3);
+  });
+
   test('stands a line’s note in the margin, on the line’s baseline', () => {
     const noted = [lines[0]!, { ...lines[1]!, margin: 'AISC F2' }];
     const [of] = layOutBlocks(equation(noted)).pages;
