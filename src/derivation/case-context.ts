@@ -11,14 +11,19 @@ import {
   type Unknown,
 } from '../statics/index.ts';
 import type { Printing } from './printing.ts';
+import type { MethodChoice } from './redundants/choose-method.ts';
 import type { MemberSymbols } from './symbols.ts';
 
 /** What every narrator of one member needs: the definition, the structure, the symbols, how to print. */
 export interface MemberContext {
   readonly definition: BeamDefinition;
   readonly structure: BeamStructure;
-  /** The order of its hand calculation, the same for every case. */
+  /** The order of its hand calculation, the same for every case; without steps where statics alone cannot solve it. */
   readonly order: SolvingOrder;
+  /** The hand method for its redundants; absent where statics alone solves the member. */
+  readonly method?: MethodChoice;
+  /** True where E or I is not known, so that one stiffness all along was taken. */
+  readonly assumesConstantStiffness: boolean;
   readonly symbols: MemberSymbols;
   readonly printing: Printing;
   readonly conventions: Conventions;

@@ -1,6 +1,7 @@
 import { collectSymbols, type Statement, type Symbol } from '../equation/index.ts';
 import type { LoadCase, Project } from '../project/index.ts';
 import type { BeamWork } from './beam-work.ts';
+import { isIdle } from '../statics/index.ts';
 import { loadsOfCase, type CaseContext, type MemberContext } from './case-context.ts';
 import { closingSections, judgedGroups, judgedOf } from './closing-sections.ts';
 import type { BeamDerivation, Section, Summary } from './derivation.ts';
@@ -17,6 +18,7 @@ import {
   freeBodyFigure,
   piecesFigure,
 } from './pictures/member-figures.ts';
+import { narrateRedundants } from './redundants/narrate-redundants.ts';
 import { reworkable } from './rework.ts';
 import type { CheckOutcome } from './sense-checks/check-outcome.ts';
 import { combinationAdds } from './sense-checks/combination-adds.ts';
@@ -157,12 +159,15 @@ function caseSections(
     mark: context.mark,
     ...(of?.title === undefined ? {} : { title: of.title }),
   };
-  if (loadsOfCase(context.structure, context.mark).length === 0) {
+  const isWorked = context.method !== undefined;
+  if (nothingActs(context)) {
     return [{ kind: 'equations', case: head, steps: [narrateNoLoads(context)] }];
   }
   const checks = worked.flatMap(({ fact }) => fact ?? []);
   return [
-    { kind: 'equations', case: head, steps: narrateEquations(context) },
+    isWorked
+      ? { kind: 'redundants', case: head, steps: narrateRedundants(context) }
+      : { kind: 'equations', case: head, steps: narrateEquations(context) },
     {
       kind: 'reasonable',
       case: head,
@@ -182,6 +187,13 @@ function caseSections(
       ],
     },
   ];
+}
+
+/** A determinate member feels its loads alone; another one also movements of its supports and warmth. */
+function nothingActs({ structure, mark, method }: CaseContext): boolean {
+  return method === undefined
+    ? loadsOfCase(structure, mark).length === 0
+    : isIdle(structure, mark);
 }
 
 function enoughFigures(section: Section): Section {

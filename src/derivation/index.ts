@@ -52,6 +52,12 @@ export type {
   SupportRow,
   UnknownRow,
 } from './steps.ts';
+export { chooseMethod } from './redundants/choose-method.ts';
+export type {
+  HandMethod,
+  MethodChoice,
+  MethodReason,
+} from './redundants/choose-method.ts';
 export { placeWords } from './place-words.ts';
 export { runChecks } from './sense-checks/run-checks.ts';
 export type { CheckOutcome } from './sense-checks/check-outcome.ts';

@@ -1,25 +1,47 @@
 import type { Project } from '../project/index.ts';
-import { solvingOrder, tidyStructure, type BeamResult } from '../statics/index.ts';
+import {
+  closingSums,
+  solvingOrder,
+  tidyStructure,
+  type BeamResult,
+  type BeamStructure,
+  type Determinacy,
+} from '../statics/index.ts';
 import type { BeamWork } from './beam-work.ts';
 import { nameShares, type CaseContext, type MemberContext } from './case-context.ts';
 import { printingOf } from './printing.ts';
+import { chooseMethod } from './redundants/choose-method.ts';
 import { symbolsOf } from './symbols.ts';
 
 /** What the narrators of a member need, from the project and the solved member. */
 export function memberContext(
   project: Project,
-  { definition, structure: given }: BeamWork,
+  { definition, structure: given, solution }: BeamWork,
 ): MemberContext {
   // The solver works on the same, so that stations and directions can be compared as they are.
   const structure = tidyStructure(given);
   return {
     definition,
     structure,
-    order: solvingOrder(structure),
+    ...calculationOf(structure, solution.determinacy, project.definition.methods),
+    assumesConstantStiffness: solution.assumesConstantStiffness,
     symbols: symbolsOf(structure),
     printing: printingOf(project),
     conventions: project.definition.conventions,
     defined: new Map(definition.loads.map((load) => [load.id, load])),
+  };
+}
+
+/** The order of the sums where statics solves the beam, else the method for its redundants and the sums that must close. */
+function calculationOf(
+  structure: BeamStructure,
+  { redundants, axialOnly }: Determinacy,
+  methods: Readonly<Record<string, string>>,
+): Pick<MemberContext, 'order' | 'method'> {
+  if (redundants === 0 || axialOnly) return { order: solvingOrder(structure) };
+  return {
+    order: { steps: [], checks: closingSums(structure) },
+    method: chooseMethod(structure, methods.continuous),
   };
 }
 

@@ -1,6 +1,7 @@
-import type { CandidateSum } from './candidate-sums.ts';
+import { candidateSums, type CandidateSum } from './candidate-sums.ts';
 import { partsOf, wholeOf, type Part } from './parts.ts';
 import type { BeamStructure } from './structure.ts';
+import { tidyStructure } from './tidy-structure.ts';
 import { worked, type WorkedSum } from './worked-sum.ts';
 
 /**
@@ -40,6 +41,12 @@ export function checkSums(
   const [first, ...rest] = moments;
   const chosen = [...(first === undefined ? [] : [first]), ...unusedForces, ...rest];
   return chosen.map((candidate) => worked(candidate, everything, []));
+}
+
+/** The sums that must close on a beam whose hand calculation uses none of them: every force sum, and moments on each piece. */
+export function closingSums(structure: BeamStructure): readonly WorkedSum[] {
+  const tidy = tidyStructure(structure);
+  return checkSums(tidy, candidateSums(tidy), []);
 }
 
 /** The moment sum on a part that is farthest from those used: about a support if one is left, else a point. */

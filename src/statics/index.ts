@@ -43,7 +43,9 @@ export { partsOf, wholeOf } from './parts.ts';
 export type { Part } from './parts.ts';
 export { keyOfUnknown, unknownsOf, valueOfUnknown } from './unknowns.ts';
 export type { Unknown } from './unknowns.ts';
-export { determinacy } from './determinacy.ts';
+export { actsAlongBeam, determinacy } from './determinacy.ts';
+export { bendingRedundants, isFlexible, isIdle } from './bending-redundants.ts';
+export { closingSums } from './check-sums.ts';
 export type { Determinacy, Instability } from './solution.ts';
 export { solveBeam } from './solve-beam.ts';
 export type {
@@ -57,6 +59,8 @@ export type {
   Range,
   RangeCurves,
   RangeExtremes,
+  RangePart,
+  RangeQuery,
   RangeResult,
   Reaction,
   Residual,
@@ -65,6 +69,17 @@ export type {
 } from './solution.ts';
 export { isClosed } from './residuals.ts';
 export { superpose } from './superpose.ts';
+export { marksWithoutState, optionResults } from './choices/option-results.ts';
+export type {
+  ChoiceResults,
+  OptionOutcome,
+  OptionResults,
+} from './choices/option-results.ts';
+export { settleChoices } from './choices/settle-choices.ts';
+export { choiceRange } from './choices/choice-range.ts';
+export { rangeOfState, sumOfRanges } from './choices/sum-of-ranges.ts';
+export type { RangeTerm } from './choices/sum-of-ranges.ts';
+export { superposeRanges } from './choices/superpose-ranges.ts';
 export type { CaseFactor } from './loading.ts';
 export { envelope, envelopeCurves } from './envelope.ts';
 export type {

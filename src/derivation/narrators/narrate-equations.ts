@@ -2,7 +2,6 @@ import {
   keyOfUnknown,
   sumsOfStep,
   termsOfSum,
-  unknownsOf,
   valueOfUnknown,
   partsOf,
   type Load,
@@ -20,7 +19,8 @@ import type { EquationStep } from '../steps.ts';
 import { narrateAxial } from './narrate-axial.ts';
 import { narrateCoupled } from './narrate-coupled.ts';
 import { narrateLoads } from './narrate-loads.ts';
-import { foundOf, narrateSum, pieceName } from './narrate-sum.ts';
+import { narrateSum, pieceName } from './narrate-sum.ts';
+import { reactionsFound } from './reactions-found.ts';
 
 /** The equations of one case in the order in which they can be solved, loads prepared first. */
 export function narrateEquations(context: CaseContext): readonly EquationStep[] {
@@ -105,14 +105,4 @@ function narrateStep(
     case 'axial-sharing':
       return narrateAxial(context, step, known);
   }
-}
-
-function reactionsFound(context: CaseContext): EquationStep {
-  return {
-    kind: 'reactions-found',
-    found: unknownsOf(context.structure).map((unknown) => foundOf(context, unknown)),
-    forHinges: hingeUnknowns(context.structure).map((unknown) =>
-      foundOf(context, unknown),
-    ),
-  };
 }

@@ -52,9 +52,10 @@ function inclinedFact(
 
 /** Item 3: unknowns counted against equations, the geometry tested by rank, and the method that follows. */
 export function narrateDeterminacy(
-  { structure, symbols }: MemberContext,
+  context: MemberContext,
   found: Determinacy,
 ): readonly StaticsStep[] {
+  const { structure, symbols } = context;
   const unknowns = unknownsOf(structure).map((unknown) => symbols.unknown(unknown));
   const hinges = structure.hinges.map(({ point }) => point);
   const of = (test: (restraint: Restraint) => boolean): readonly Symbol[] =>
@@ -85,8 +86,29 @@ export function narrateDeterminacy(
       holdsTurning: of((restraint) => restraint.kind === 'moment').length > 0,
       hinges,
     },
-    { kind: 'method', axialOnly: found.axialOnly, hinges },
+    {
+      kind: 'method',
+      axialOnly: found.axialOnly,
+      hinges,
+      ...redundantsFact(context, found),
+    },
   ];
+}
+
+function redundantsFact(
+  { method, assumesConstantStiffness }: MemberContext,
+  { redundants }: Determinacy,
+): Pick<Extract<StaticsStep, { kind: 'method' }>, 'redundants'> {
+  if (method === undefined) return {};
+  return {
+    redundants: {
+      count: method.redundants,
+      along: redundants - method.redundants,
+      method: method.method,
+      why: method.why,
+      assumesConstantStiffness,
+    },
+  };
 }
 
 function isAlongX(restraint: Restraint): boolean {

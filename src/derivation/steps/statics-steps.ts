@@ -1,4 +1,5 @@
 import type { Expression, Symbol } from '../../equation/index.ts';
+import type { MethodChoice } from '../redundants/choose-method.ts';
 import type { SupportRow } from './given-steps.ts';
 import type { Sense, UnknownRow } from './shared.ts';
 
@@ -46,4 +47,13 @@ export type StaticsStep =
       readonly kind: 'method';
       readonly axialOnly: boolean;
       readonly hinges: readonly string[];
+      /** Of an indeterminate member: the hand method for its redundants and why it was chosen. */
+      readonly redundants?: {
+        readonly count: number;
+        /** Further redundants, along the member, which bend nothing. */
+        readonly along: number;
+        readonly method: MethodChoice['method'];
+        readonly why: MethodChoice['why'];
+        readonly assumesConstantStiffness: boolean;
+      };
     };
