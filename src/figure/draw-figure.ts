@@ -20,11 +20,13 @@ export interface FigureOptions {
   readonly fonts: FontBook;
   readonly typesetter: Typesetter;
   readonly theme: Theme;
+  /** Told each character of a label that no face has; it is drawn as its number. */
+  readonly missing?: (character: string) => void;
 }
 
 /** Draws a figure. The same specification and options always give the same drawing. */
 export function drawFigure(spec: FigureSpec, options: FigureOptions): Drawing {
-  const setLabel = labelSetter(options.fonts, options.typesetter);
+  const setLabel = labelSetter(options.fonts, options.typesetter, options.missing);
   return layOutFigure(spec, { ...options, setLabel }).drawing;
 }
 

@@ -14,6 +14,8 @@ export { faceNames, openFonts } from './open-fonts.ts';
 export { measureText } from './measure-text.ts';
 export type { MeasuredText } from './measure-text.ts';
 export { fallbackFor, missingCharacters } from './fallback.ts';
+export { codePoint, spellOut } from './spell-out.ts';
+export type { SpelledOut } from './spell-out.ts';
 export { outlineText } from './outline-text.ts';
 export type { OutlinedText } from './outline-text.ts';
 export { setText } from './set-text.ts';

@@ -18,7 +18,8 @@ import type { PartTools, SetPart } from './set-part.ts';
 import { countSheets, openAnchors } from './sheet-numbers.ts';
 import type { SheetCount } from './sheet-numbers.ts';
 import { setStamp } from './stamp.ts';
-import { codePoint, openWords } from './words.ts';
+import { missingCharacter } from './remarks.ts';
+import { openWords } from './words.ts';
 
 /** What laying out takes besides the report. */
 export interface LayoutTools {
@@ -37,9 +38,7 @@ export interface LayoutTools {
 export function layOut(report: Report, tools: LayoutTools): PagedDocument {
   const remarks = new Set<string>();
   const words = openWords(tools.fonts, (character) => {
-    remarks.add(
-      `No typeface at hand has the character “${character}”; it is printed as [${codePoint(character)}].`,
-    );
+    remarks.add(missingCharacter(character));
   });
   const partTools: PartTools = {
     theme: tools.theme,

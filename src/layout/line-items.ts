@@ -7,7 +7,8 @@ import { elementNode } from './element-node.ts';
 import type { ElementNode } from './element-node.ts';
 import { joinsNumberAndUnit, splitWord } from './break-places.ts';
 import type { Setting } from './setting.ts';
-import { plainEquation, tryTypeset } from './try-typeset.ts';
+import { tryTypeset } from '../typeset/index.ts';
+import { plainEquation } from './remarks.ts';
 import { lookOf } from './text-look.ts';
 import type { TextBase } from './text-look.ts';
 

@@ -1,4 +1,4 @@
-import { missingCharacters, setText } from '../font/index.ts';
+import { setText, spellOut } from '../font/index.ts';
 import type { FontBook, SetText, TextStyle } from '../font/index.ts';
 
 /** Sets words and remembers them: a report says the same words on every sheet. */
@@ -38,29 +38,13 @@ export function openWords(
     return (word) => {
       const known = words.get(word);
       if (known !== undefined) return known;
-      const set = setText(fonts, look, spellOut(word, look.face));
+      const spelled = spellOut(fonts, look.face, word);
+      for (const character of spelled.missing) missing(character);
+      const set = setText(fonts, look, spelled.text);
       if (words.size >= wordsKept) words.clear();
       words.set(word, set);
       return set;
     };
   };
-  const spellOut = (word: string, face: string): string => {
-    const drawn = word
-      .normalize('NFC')
-      .replaceAll('\u2011', '-')
-      .replaceAll('\u00ad', '');
-    const absent = missingCharacters(fonts, face, drawn);
-    for (const character of absent) missing(character);
-    return absent.reduce(
-      (text, character) => text.replaceAll(character, `[${codePoint(character)}]`),
-      drawn,
-    );
-  };
   return { inLook };
-}
-
-/** A character's number as Unicode writes it: U+1F600. */
-export function codePoint(character: string): string {
-  const number = (character.codePointAt(0) ?? 0).toString(16).toUpperCase();
-  return `U+${number.padStart(4, '0')}`;
 }

@@ -30,3 +30,4 @@ export type {
 export { stackDrawings } from './stack-drawings.ts';
 export type { Leading } from './stack-drawings.ts';
 export { TypesetFault } from './typeset-fault.ts';
+export { tryTypeset } from './try-typeset.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { codePoint, openWords } from '../../src/layout/words.ts';
+import { openWords } from '../../src/layout/words.ts';
 import { ownFonts } from '../support/own-fonts.ts';
 
 const look = { face: 'text', size: 10, colour: [0, 0, 0] } as const;
@@ -41,12 +41,5 @@ describe('openWords', () => {
   test('draws a no-break hyphen as a hyphen, so that searching finds it', () => {
     const { marks } = openWords(ownFonts, () => undefined).inLook(look)('B\u20111');
     expect(marks[0]!.glyphs.map((glyph) => glyph.text).join('')).toBe('B-1');
-  });
-});
-
-describe('codePoint', () => {
-  test('writes a character’s number as Unicode does', () => {
-    expect(codePoint('A')).toBe('U+0041');
-    expect(codePoint('😀')).toBe('U+1F600');
   });
 });

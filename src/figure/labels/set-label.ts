@@ -1,8 +1,8 @@
 import type { Colour, Drawing } from '../../drawing/index.ts';
 import { lineToLinear, lineToTex, toLinear, toTex } from '../../equation/index.ts';
 import type { FontBook } from '../../font/index.ts';
-import { setText } from '../../font/index.ts';
-import type { Typesetter } from '../../typeset/index.ts';
+import { setText, spellOut } from '../../font/index.ts';
+import { tryTypeset, type Typesetter } from '../../typeset/index.ts';
 import type { Label } from '../figure-spec.ts';
 
 /** How a label is set. */
@@ -17,23 +17,38 @@ export interface LabelStyle {
 /** Sets a label as a drawing whose box fits its ink closely, so that gaps around labels are even. */
 export type SetLabel = (label: Label, style: LabelStyle) => Drawing;
 
-/** Labels set with a firm's faces: words in the text face, mathematics by the typesetter. */
-export function labelSetter(fonts: FontBook, typesetter: Typesetter): SetLabel {
+/**
+ * Labels set with a firm's faces: words in the text face, mathematics by the typesetter. What the
+ * equation faces lack is set as words; what no face has is set as its number, and `missing` is told.
+ */
+export function labelSetter(
+  fonts: FontBook,
+  typesetter: Typesetter,
+  missing: (character: string) => void = () => undefined,
+): SetLabel {
+  const words = (text: string, style: LabelStyle): Drawing => {
+    const spelled = spellOut(fonts, faceOf(style), text);
+    for (const character of spelled.missing) missing(character);
+    return setWords(fonts, spelled.text, style);
+  };
+  const mathematics = (written: Written, style: LabelStyle): Drawing =>
+    tryTypeset([written], () => setTex(typesetter, style, written)) ??
+    words(written.linear, style);
   return (label, style) => {
     switch (label.kind) {
       case 'text':
-        return setWords(fonts, label.text, style);
-      case 'expression':
-        return setTex(typesetter, style, {
-          tex: toTex(label.expression),
-          linear: toLinear(label.expression),
-        });
+        return words(label.text, style);
+      case 'expression': {
+        const { expression } = label;
+        return mathematics(
+          { tex: toTex(expression), linear: toLinear(expression) },
+          style,
+        );
+      }
       case 'line': {
         const { left, right } = lineToTex(label.line);
-        return setTex(typesetter, style, {
-          tex: `${left} ${right}`,
-          linear: lineToLinear(label.line),
-        });
+        const written = { tex: `${left} ${right}`, linear: lineToLinear(label.line) };
+        return mathematics(written, style);
       }
     }
   };
@@ -63,12 +78,16 @@ function heavier(tex: string): string {
   return `\\boldsymbol{${tex.replaceAll('\\text{', '\\textbf{')}}`;
 }
 
+function faceOf({ heavy = false }: LabelStyle): string {
+  return heavy ? 'text-semibold' : 'text';
+}
+
 /** Characters that reach below the baseline. */
 const descending = /[gjpqyQ,;()[\]{}|/₀-₉]/u;
 
 function setWords(fonts: FontBook, text: string, style: LabelStyle): Drawing {
-  const { size, colour, heavy = false } = style;
-  const face = heavy ? 'text-semibold' : 'text';
+  const { size, colour } = style;
+  const face = faceOf(style);
   const { width, marks } = setText(fonts, { face, size, colour }, text);
   const baseline = fonts.face(face).capHeight * size * 1.07;
   const depth = descending.test(text) ? 0.23 * size : 0.02 * size;

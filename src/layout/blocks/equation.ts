@@ -10,7 +10,8 @@ import type { ElementNode } from '../element-node.ts';
 import type { Column, SetBlock, Setting } from '../setting.ts';
 import { placeLine, setLines } from '../set-lines.ts';
 import { bodyBase } from '../text-look.ts';
-import { plainEquation, tryTypeset } from '../try-typeset.ts';
+import { tryTypeset } from '../../typeset/index.ts';
+import { plainEquation } from '../remarks.ts';
 import { setNote, withNote } from './margin-note.ts';
 
 type Equation = Extract<Block, { kind: 'equation' }>;

@@ -6,6 +6,7 @@ import { heightOfBands } from '../band.ts';
 import type { Band } from '../band.ts';
 import { elementNode } from '../element-node.ts';
 import type { Column, SetBlock, Setting } from '../setting.ts';
+import { missingCharacter } from '../remarks.ts';
 import { setCaption } from './caption.ts';
 
 type Figure = Extract<Block, { kind: 'figure' }>;
@@ -15,7 +16,10 @@ const captionGap = 5;
 
 /** Sets a figure at the column's width with its caption below; it is never split. */
 export function setFigure(block: Figure, column: Column, setting: Setting): SetBlock {
-  const { theme, fonts, typesetter } = setting;
+  const { theme, fonts, typesetter, remark } = setting;
+  const missing = (character: string): void => {
+    remark(missingCharacter(character));
+  };
   const { width } = column;
   const caption =
     block.caption === undefined
@@ -24,7 +28,7 @@ export function setFigure(block: Figure, column: Column, setting: Setting): SetB
   const captionHeight =
     caption === undefined ? 0 : heightOfBands(caption.bands) + captionGap;
   const drawing = fitDrawing(
-    drawFigure(block.figure, { width, fonts, typesetter, theme }),
+    drawFigure(block.figure, { width, fonts, typesetter, theme, missing }),
     { width, height: column.height - captionHeight },
   );
   const node = elementNode('Figure', [], { alternate: block.figure.alternate });

@@ -35,4 +35,14 @@ describe('labelSetter', () => {
     expect(faces(words('12.5'))).toContain('text-semibold');
     expect(faces(figure('12.5 kip'))).not.toContain('KaTeX_Main-Regular');
   });
+
+  test('a letter that no face has is drawn as its number, and told', () => {
+    const missing: string[] = [];
+    const set = labelSetter(ownFonts, createTypesetter(ownFonts), (character) =>
+      missing.push(character),
+    );
+    expect(textsOf(set(words('漢'), style)).join('')).toBe('[U+6F22]');
+    expect(textsOf(set(symbol('R', '漢'), style)).join('')).toContain('[U+6F22]');
+    expect(missing).toEqual(['漢', '漢']);
+  });
 });

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { tryTypeset } from '../../src/layout/try-typeset.ts';
-import { TypesetFault } from '../../src/typeset/index.ts';
+import { tryTypeset, TypesetFault } from '../../src/typeset/index.ts';
 
 const written = { tex: 'M', linear: 'M' };
 

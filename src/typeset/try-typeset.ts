@@ -35,8 +35,3 @@ function isTypesetFault(fault: unknown): boolean {
     fault.kind === 'typeset-fault'
   );
 }
-
-/** What is remarked of an equation that is set as plain text. */
-export function plainEquation(linear: string): string {
-  return `The equation “${linear}” has a character that the equation faces lack; it is set as plain text.`;
-}
