@@ -1,4 +1,4 @@
-import type { Extreme, Piecewise } from './piecewise.ts';
+import type { Extreme, Piecewise, Side } from './piecewise.ts';
 
 /** What counting and the rank of the equilibrium system say of a beam. */
 export interface Determinacy {
@@ -163,20 +163,39 @@ export interface TrainPlace {
   readonly lane: readonly { readonly from: number; readonly to: number }[];
 }
 
-/** What was found for a case or combination without a single state; signs as for `BeamResult`. */
-export interface RangeResult {
-  readonly mark: string;
+/** One quantity at one station, and which of its ends is sought. */
+export interface RangeQuery {
+  readonly of: 'axial' | 'shear' | 'moment' | 'slope' | 'deflection';
+  readonly sense: 'max' | 'min';
+  readonly x: number;
+  readonly side: Side;
+}
+
+/** What loads that may stand in several ways give at most and at least; signs as for `BeamResult`. */
+export interface RangePart {
   readonly reactions: readonly {
     readonly point: string;
     readonly x: Range | null;
     readonly y: Range | null;
     readonly moment: Range | null;
   }[];
+  /** Absent where the loads that may stand in several ways send no force along the axis. */
+  readonly axial?: RangeCurves;
   readonly shear: RangeCurves;
   readonly moment: RangeCurves;
-  /** Absent where E or I is not known. */
+  /** Both absent where E or I is not known. */
+  readonly slope?: RangeCurves;
   readonly deflection?: RangeCurves;
+  /** How the loads stand where they give the end sought at that station: the curves say how much, this says how. */
+  readonly arrangementAt: (query: RangeQuery) => Arrangement;
+}
+
+/** What was found for a case or combination without a single state. */
+export interface RangeResult extends RangePart {
+  readonly kind: 'range';
+  readonly mark: string;
   readonly extremes: {
+    readonly axial?: RangeExtremes;
     readonly shear: RangeExtremes;
     readonly moment: RangeExtremes;
     readonly deflection?: RangeExtremes;

@@ -1,5 +1,7 @@
 import { shareAxially } from './axial-sharing.ts';
 import { beamResult } from './beam-result.ts';
+import { rangesOf } from './choices/ranges-of.ts';
+import { settleChoices } from './choices/settle-choices.ts';
 import { actsAlongBeam, determinacyOf } from './determinacy.ts';
 import {
   addWork,
@@ -17,13 +19,27 @@ import { tidyStructure } from './tidy-structure.ts';
 import { closureTolerance, dropNoise, noiseTolerance } from './tolerances.ts';
 
 /**
+ * Solves a beam, every case: the state that stands for it, and the greatest and least of cases whose
+ * loads may stand in several ways. What cannot be solved is reported: see `solveStates`.
+ *
+ * @throws RangeError where the structure is no beam, or its choices are none: see `tidyStructure`, `checkChoices`.
+ */
+export function solveBeam(structure: BeamStructure): BeamOutcome {
+  const stated = solveStates(settleChoices(structure));
+  if (stated.kind === 'unsolved') return stated;
+  const outcome = rangesOf(structure, solveStates);
+  if (outcome.kind === 'unsolved') return outcome;
+  return { ...stated, ranges: outcome.ranges };
+}
+
+/**
  * Solves a beam by statics, every case: reactions, forces through hinges, axial force, shear and
  * moment, exact along the beam. A beam that can move, or whose forces equilibrium alone cannot
- * tell, is reported and not solved. Springs and settlements change no force here.
+ * tell, is reported and not solved. Springs and settlements change no force here. Choices and trains are not looked at.
  *
  * @throws RangeError where the structure is no beam: see `tidyStructure`.
  */
-export function solveBeam(structure: BeamStructure): BeamOutcome {
+export function solveStates(structure: BeamStructure): BeamOutcome {
   const tidy = tidyStructure(structure);
   const system = equilibriumSystem(tidy);
   const found = determinacyOf(tidy, system);
