@@ -5,11 +5,13 @@ import type { InternalStep } from './steps/internal-steps.ts';
 import type { CombinationStep, ResultStep } from './steps/result-steps.ts';
 import type { CautionStep, FigureStep } from './steps/sheet-steps.ts';
 import type { StaticsStep } from './steps/statics-steps.ts';
+import type { SystemStep } from './steps/system-steps.ts';
 
 /** One step of a sheet: facts for one template, named `step-` and the kind. */
 export type Step =
   | GivenStep
   | StaticsStep
+  | SystemStep
   | EquationStep
   | ReasonStep
   | InternalStep
@@ -26,3 +28,4 @@ export type * from './steps/check-steps.ts';
 export type * from './steps/internal-steps.ts';
 export type * from './steps/result-steps.ts';
 export type * from './steps/sheet-steps.ts';
+export type * from './steps/system-steps.ts';

@@ -36,6 +36,7 @@ export const templateNames: readonly string[] = [
   'step-simultaneous',
   'step-sum',
   'step-supports',
+  'step-system',
   'step-take-apart',
   'step-taken',
   'step-zero-shear',

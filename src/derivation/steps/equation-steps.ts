@@ -1,4 +1,5 @@
 import type { Expression, Statement, Symbol } from '../../equation/index.ts';
+import type { EliminationStep } from '../linear-system/eliminate.ts';
 import type { Found, Place, Sense, UnknownRow } from './shared.ts';
 
 /** Facts of the equations of one case. */
@@ -74,16 +75,7 @@ export type EquationStep =
         readonly statement: Statement;
         readonly gathered: Statement;
       }[];
-      readonly elimination: readonly {
-        readonly what: 'eliminate' | 'back-substitute';
-        readonly symbol: Symbol;
-        readonly pivot: number;
-        readonly row: number;
-        /** What equation `pivot` is multiplied by before it is added to or taken from equation `row`. */
-        readonly times?: Expression;
-        readonly isAdded?: boolean;
-        readonly statement: Statement;
-      }[];
+      readonly elimination: readonly EliminationStep[];
       readonly found: readonly Found[];
     }
   | {
