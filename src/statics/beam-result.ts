@@ -1,6 +1,7 @@
 import {
   internalForces,
   type InternalForces,
+  type ShearAndMoment,
   type Sizes,
   type StationForce,
 } from './internal-forces.ts';
@@ -18,6 +19,8 @@ import { dropNoise } from './tolerances.ts';
 export interface Entry {
   readonly mark: string;
   readonly loading: string | readonly CaseFactor[];
+  /** Shear and moment just right of stations where they are known otherwise than from the reactions. */
+  readonly anchors?: ReadonlyMap<number, ShearAndMoment>;
 }
 
 /**
@@ -27,7 +30,7 @@ export interface Entry {
  */
 export function beamResult(
   structure: BeamStructure,
-  { mark, loading }: Entry,
+  { mark, loading, anchors }: Entry,
   components: readonly (readonly number[])[],
 ): BeamResult {
   const loads = loadsUnder(structure, loading);
@@ -40,7 +43,12 @@ export function beamResult(
   });
   const sizes = sizesOf(structure, forces, loads);
   const hingeForces = hingeForcesOf(structure, forces, { loads, sizes });
-  const inside = internalForces(structure, forces, loads, sizes);
+  const inside = internalForces(
+    structure,
+    forces,
+    loads,
+    anchors === undefined ? sizes : { ...sizes, anchors },
+  );
   const sums = residualsOf(structure, loading, { reactions, hingeForces });
   const residuals = [...sums, ...closingResiduals(inside, sizes)];
   const { axial, shear, moment } = inside;

@@ -23,8 +23,51 @@ export function checkStructure(structure: BeamStructure): void {
   refuseDoubles('hinge', hinges, margin);
   for (const load of loads) {
     refuse(!cases.includes(load.case), `load ${load.id} is of no case listed`);
-    refuse(!stationsOf(load).every(isOnBeam), `load ${load.id} is not on the beam`);
-    refuse(!sizesOf(load).every(Number.isFinite), `load ${load.id} is not finite`);
+    checkLoad(structure, load);
+  }
+  checkStiffness(structure, margin);
+  for (const { id, from, to, curvature } of structure.curvatures ?? []) {
+    refuse(!isOnBeam(from) || !isOnBeam(to), `curvature ${id} is not on the beam`);
+    refuse(!(to > from), `curvature ${id} is spread over no length`);
+    refuse(!Number.isFinite(curvature), `curvature ${id} is not finite`);
+  }
+}
+
+/**
+ * Refuses a load that is not on the beam or has no size.
+ *
+ * @throws RangeError naming it.
+ */
+export function checkLoad({ points }: BeamStructure, load: Load): void {
+  const [start, end] = [points[0]?.x ?? NaN, points.at(-1)?.x ?? NaN];
+  const margin = stationTolerance * (end - start);
+  const isOnBeam = (x: number): boolean => x >= start - margin && x <= end + margin;
+  refuse(!stationsOf(load).every(isOnBeam), `load ${load.id} is not on the beam`);
+  refuse(!sizesOf(load).every(Number.isFinite), `load ${load.id} is not finite`);
+}
+
+function checkStiffness(
+  { points, stiffness, supports }: BeamStructure,
+  margin: number,
+): void {
+  let reached = points[0]?.x ?? NaN;
+  for (const { from, to, EI } of stiffness ?? []) {
+    refuse(!(Math.abs(from - reached) <= margin), `no stiffness from x = ${reached}`);
+    refuse(!(EI > 0 && EI < Infinity), `EI = ${EI} from x = ${from}`);
+    refuse(!(to - from > margin), `stiffness from x = ${from} is for no length`);
+    reached = to;
+  }
+  const end = points.at(-1)?.x ?? NaN;
+  refuse(
+    stiffness !== undefined && !(Math.abs(end - reached) <= margin),
+    `no stiffness from x = ${reached}`,
+  );
+  for (const { point, restraints } of supports) {
+    for (const { stiffness: hardness } of restraints)
+      refuse(
+        hardness !== undefined && !(hardness > 0 && hardness < Infinity),
+        `support ${point} has a spring of ${hardness ?? 0}`,
+      );
   }
 }
 
@@ -53,11 +96,15 @@ function refuseDoubles(
   places: readonly { readonly point: string; readonly x: number }[],
   margin: number,
 ): void {
-  for (const [index, place] of places.entries()) {
-    const isDouble = places
-      .slice(0, index)
-      .some(({ point, x }) => point === place.point || Math.abs(x - place.x) <= margin);
-    refuse(isDouble, `${kind} ${place.point} stands where another one does`);
+  const names = new Set<string>();
+  for (const { point } of places) {
+    refuse(names.has(point), `${kind} ${point} stands where another one does`);
+    names.add(point);
+  }
+  const inOrder = places.toSorted((a, b) => a.x - b.x);
+  for (const [index, { point, x }] of inOrder.entries()) {
+    const before = inOrder[index - 1]?.x ?? -Infinity;
+    refuse(x - before <= margin, `${kind} ${point} stands where another one does`);
   }
 }
 

@@ -48,6 +48,8 @@ export { bendingRedundants, isFlexible, isIdle } from './bending-redundants.ts';
 export { closingSums } from './check-sums.ts';
 export type { Determinacy, Instability } from './solution.ts';
 export { solveBeam } from './solve-beam.ts';
+export { solverOf } from './solver-of.ts';
+export type { BeamSolver, BeamState, SolverOutcome } from './solver-of.ts';
 export type {
   Agreement,
   Arrangement,

@@ -25,10 +25,21 @@ export interface InternalForces {
   };
 }
 
+/** Shear and moment at one place, N and N·m. */
+export interface ShearAndMoment {
+  readonly shear: number;
+  readonly moment: number;
+}
+
 /** Sizes to judge noise by: the sum of all forces (N) and of all moments (N·m). */
 export interface Sizes {
   readonly force: number;
   readonly moment: number;
+  /**
+   * Shear and moment just right of some stations, where they are known better than by adding up from
+   * the left end: each stretch then starts from them, so that rounding does not grow along the beam.
+   */
+  readonly anchors?: ReadonlyMap<number, ShearAndMoment>;
 }
 
 /**
@@ -55,15 +66,24 @@ export function internalForces(
   const stations = breakStations(structure, loads);
   const pieces = { axial: [] as Piece[], shear: [] as Piece[], moment: [] as Piece[] };
   let now = { axial: 0, shear: 0, moment: 0 };
+  // What the anchors have taken out on the way, brought along: it still counts as not closed at the end.
+  let taken = { shear: 0, moment: 0 };
   for (const [index, start] of stations.entries()) {
     now = leap(now, forces.get(start));
     const end = stations[index + 1];
     if (end === undefined) break;
+    const anchor = sizes.anchors?.get(start);
+    if (anchor !== undefined) {
+      const shear = taken.shear + now.shear - anchor.shear;
+      taken = { shear, moment: taken.moment + now.moment - anchor.moment };
+      now = { ...now, ...anchor };
+    }
     const begin = {
       axial: dropNoise(now.axial, sizes.force) + 0,
-      shear: dropNoise(now.shear, sizes.force) + 0,
-      moment: dropNoise(now.moment, sizes.moment) + 0,
+      shear: anchor?.shear ?? dropNoise(now.shear, sizes.force) + 0,
+      moment: anchor?.moment ?? dropNoise(now.moment, sizes.moment) + 0,
     };
+    taken = { ...taken, moment: taken.moment + taken.shear * (end - start) };
     const curves = curvesBetween(begin, spread, [start, end]);
     for (const name of names)
       pieces[name].push({ start, end, coefficients: curves[name] });
@@ -77,7 +97,11 @@ export function internalForces(
     axial: { pieces: pieces.axial },
     shear: { pieces: pieces.shear },
     moment: { pieces: pieces.moment },
-    closing: now,
+    closing: {
+      axial: now.axial,
+      shear: now.shear + taken.shear,
+      moment: now.moment + taken.moment,
+    },
   };
 }
 

@@ -2,7 +2,15 @@ import { threeExtremes } from './beam-result.ts';
 import type { CaseFactor } from './loading.ts';
 import type { Piecewise } from './piecewise.ts';
 import { combine } from './piecewise/combine.ts';
-import type { BeamResult, HingeForce, Reaction, Residual } from './solution.ts';
+import { extremesOf } from './piecewise/extremes.ts';
+import type {
+  Agreement,
+  BeamResult,
+  Displacement,
+  HingeForce,
+  Reaction,
+  Residual,
+} from './solution.ts';
 import { dropNoise } from './tolerances.ts';
 
 /** A result and its factor in the sum. */
@@ -51,7 +59,36 @@ export function superpose(
     residuals: first.residuals.map(({ equation }, index) =>
       sumOfResiduals(shares, equation, index),
     ),
+    ...sumOfDisplacements(shares),
+    ...worstAgreement(shares),
   };
+}
+
+/** The sum of displacements; none where any result lacks its own. */
+function sumOfDisplacements(shares: readonly Share[]): {
+  readonly displacement?: Displacement;
+} {
+  const known = shares.flatMap(({ result: { displacement }, factor }) =>
+    displacement === undefined ? [] : [{ displacement, factor }],
+  );
+  if (known.length < shares.length) return {};
+  const sum = (name: 'slope' | 'deflection'): Piecewise =>
+    combine(
+      known.map(({ displacement, factor }) => ({ factor, f: displacement[name] })),
+    );
+  const [slope, deflection] = [sum('slope'), sum('deflection')];
+  return { displacement: { slope, deflection, extremes: extremesOf(deflection) } };
+}
+
+/** The agreement of the result whose two ways are furthest apart; none where statics solved all. */
+function worstAgreement(shares: readonly Share[]): { readonly agreement?: Agreement } {
+  const [first, ...rest] = shares.flatMap(({ result: { agreement } }) =>
+    agreement === undefined ? [] : [agreement],
+  );
+  if (first === undefined) return {};
+  const worse = (a: Agreement, b: Agreement): Agreement =>
+    b.difference > a.difference ? b : a;
+  return { agreement: rest.reduce(worse, first) };
 }
 
 function sumOfReactions(

@@ -1,4 +1,4 @@
-import { checkStructure } from './check-structure.ts';
+import { checkLoad, checkStructure } from './check-structure.ts';
 import type { BeamStructure, Load, Restraint } from './structure.ts';
 import { directionTolerance, stationTolerance } from './tolerances.ts';
 
@@ -12,9 +12,22 @@ import { directionTolerance, stationTolerance } from './tolerances.ts';
  */
 export function tidyStructure(structure: BeamStructure): BeamStructure {
   checkStructure(structure);
-  const snap = stationSnapper(structure);
+  const snap = stationSnapper(
+    structure.points.map(({ x }) => x),
+    marginOf(structure),
+  );
+  const stretch = <T extends { readonly from: number; readonly to: number }>(
+    one: T,
+  ): T => ({
+    ...one,
+    from: snap(one.from),
+    to: snap(one.to),
+  });
+  const { stiffness, curvatures } = structure;
   return {
     ...structure,
+    ...(stiffness === undefined ? {} : { stiffness: stiffness.map(stretch) }),
+    ...(curvatures === undefined ? {} : { curvatures: curvatures.map(stretch) }),
     supports: structure.supports.map((support) => ({
       ...support,
       x: snap(support.x),
@@ -25,14 +38,48 @@ export function tidyStructure(structure: BeamStructure): BeamStructure {
   };
 }
 
-/** Moves a station onto a known one nearby: onto a named point before all, else onto an earlier load's. */
-function stationSnapper(structure: BeamStructure): (x: number) => number {
-  const known = structure.points.map((point) => point.x);
-  const margin = stationTolerance * ((known.at(-1) ?? 0) - (known[0] ?? 0));
+/** Tidies loads that come to a tidy structure later, as `tidyStructure` does its own. */
+export function tidyLoads(
+  structure: BeamStructure,
+): (loads: readonly Load[]) => readonly Load[] {
+  const margin = marginOf(structure);
+  const known = [...structure.points, ...structure.supports, ...structure.hinges].map(
+    ({ x }) => x,
+  );
+  const bounds = [...(structure.stiffness ?? []), ...(structure.curvatures ?? [])];
+  known.push(...bounds.flatMap(({ from, to }) => [from, to]));
+  return (loads) => {
+    for (const load of loads) checkLoad(structure, load);
+    const snap = stationSnapper(known, margin);
+    return loads.map((load) => tidyLoad(load, snap));
+  };
+}
+
+function marginOf({ points }: BeamStructure): number {
+  return stationTolerance * ((points.at(-1)?.x ?? 0) - (points[0]?.x ?? 0));
+}
+
+/** Moves a station onto a known one nearby: onto the stations given before all, else onto an earlier one asked for. */
+function stationSnapper(
+  stations: readonly number[],
+  margin: number,
+): (x: number) => number {
+  // Stations by drawers as wide as the margin, so that only three of them need be looked into.
+  const drawers = new Map<number, number[]>();
+  const put = (x: number): void => {
+    const drawer = Math.round(x / margin);
+    const there = drawers.get(drawer);
+    if (there === undefined) drawers.set(drawer, [x]);
+    else there.push(x);
+  };
+  stations.forEach(put);
   return (x) => {
-    const place = known.find((candidate) => Math.abs(candidate - x) <= margin);
-    if (place !== undefined) return place;
-    known.push(x);
+    const drawer = Math.round(x / margin);
+    for (const near of [drawer, drawer - 1, drawer + 1]) {
+      const place = drawers.get(near)?.find((other) => Math.abs(other - x) <= margin);
+      if (place !== undefined) return place;
+    }
+    put(x);
     return x;
   };
 }
