@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../diagnostics/index.ts';
 import {
+  greatestComponents,
   idealise,
   loadPath,
   type BeamDefinition,
@@ -10,7 +11,14 @@ import {
   type Project,
 } from '../project/index.ts';
 import type { Combination } from '../standards/index.ts';
-import { solveBeam, superpose, type Determinacy } from '../statics/index.ts';
+import {
+  solveBeam,
+  superpose,
+  superposeRanges,
+  type BeamSolution,
+  type Determinacy,
+  type RangeResult,
+} from '../statics/index.ts';
 import type { BeamWork } from './beam-work.ts';
 import { placeWords } from './place-words.ts';
 import { printingOf, valueText, type Printing } from './printing.ts';
@@ -118,7 +126,8 @@ function workMember(setting: Setting, definition: BeamDefinition): MemberWork {
     kind: 'worked',
     work: {
       definition,
-      structure: idealised.structure,
+      structure: idealised.asPlaced,
+      arranged: idealised.structure,
       carried: new Map(
         idealised.loads.flatMap((view) =>
           view.kind === 'carried' ? [[view.load.id, view.from] as const] : [],
@@ -129,10 +138,22 @@ function workMember(setting: Setting, definition: BeamDefinition): MemberWork {
       combined: combinations.map(({ mark, factors }) =>
         superpose(outcome.results, factors, mark),
       ),
+      ranges: allRanges(outcome, combinations),
       handedOn: handedOn(project, definition),
       cautions: leftBehindCautions(definition, idealised, printing),
     },
   };
+}
+
+/** The ranges of cases, and of the combinations that hold one of them. */
+function allRanges(
+  solution: BeamSolution,
+  combinations: readonly Combination[],
+): ReadonlyMap<string, RangeResult> {
+  const combined = combinations.flatMap(
+    ({ mark, factors }) => superposeRanges(solution, factors, mark) ?? [],
+  );
+  return new Map([...combined, ...solution.ranges].map((range) => [range.mark, range]));
 }
 
 /** What the supports of other members give, case by case. */
@@ -144,10 +165,15 @@ function carriedComponents(
     const from = done.get(carried.member);
     if (from?.kind !== 'worked') return [];
     return from.work.solution.results.flatMap((result) => {
-      const reaction = result.reactions.find(({ point }) => point === carried.point);
-      return reaction === undefined
-        ? []
-        : [{ id: carried.id, case: result.mark, reaction }];
+      const isHere = ({ point }: { readonly point: string }): boolean =>
+        point === carried.point;
+      const reaction = result.reactions.find(isHere);
+      if (reaction === undefined) return [];
+      const of = { id: carried.id, case: result.mark };
+      const range = from.work.ranges.get(result.mark)?.reactions.find(isHere);
+      return range === undefined
+        ? [{ ...of, reaction }]
+        : [{ ...of, reaction: greatestComponents(range), range }];
     });
   });
 }

@@ -23,6 +23,7 @@ export { loadPath } from './load-path.ts';
 export type { LoadPath } from './load-path.ts';
 export { idealise } from './idealise/idealise.ts';
 export type { Idealised, LoadView } from './idealise/idealise.ts';
+export { greatestComponents } from './idealise/idealise-carried-range.ts';
 export type { CarriedComponents, LeftBehind } from './idealise/idealise-carried.ts';
 export { schemaFor } from './schema-for.ts';
 export { fileKinds } from './kinds/file-kinds.ts';

@@ -1,4 +1,4 @@
-import type { Load, Reaction } from '../../statics/index.ts';
+import type { Load, RangeResult, Reaction } from '../../statics/index.ts';
 import type { CarriedReaction } from '../definitions.ts';
 
 /** What the support of another member gives to that member in one case, for one carried reaction. */
@@ -8,6 +8,8 @@ export interface CarriedComponents {
   readonly case: string;
   /** N and N·m, as results have them: what the support gives to the other member; null where it gives none. */
   readonly reaction: Pick<Reaction, 'x' | 'y' | 'moment'>;
+  /** Where the case has no single state: greatest and least of each component. `reaction` is then the greatest of each. */
+  readonly range?: Pick<RangeResult['reactions'][number], 'x' | 'y' | 'moment'>;
 }
 
 /** What of a carried reaction does not go along, because only the vertical component does; N and N·m. */
@@ -65,10 +67,20 @@ export function leftBehind(
   components: CarriedComponents,
 ): LeftBehind | undefined {
   if (carried.carry === 'all') return undefined;
-  const [x, moment] = [components.reaction.x ?? 0, components.reaction.moment ?? 0];
+  const [x, moment] = [sizeLeft(components, 'x'), sizeLeft(components, 'moment')];
   return x === 0 && moment === 0
     ? undefined
     : { id: carried.id, case: components.case, x, moment };
+}
+
+/** Of a component between two ends the one of greater size. */
+function sizeLeft(
+  { reaction, range }: CarriedComponents,
+  part: 'x' | 'moment',
+): number {
+  const [max, min] = [range?.[part]?.max.value ?? 0, range?.[part]?.min.value ?? 0];
+  if (range === undefined) return reaction[part] ?? 0;
+  return Math.abs(min) > Math.abs(max) ? min : max;
 }
 
 /** Ids of carried loads begin with that of the reaction, so that they keep its place in the file's order. */
