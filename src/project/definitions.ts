@@ -6,6 +6,7 @@ export type {
 } from './definitions/project.ts';
 export type {
   ProjectDefinition,
+  PreferredMethods,
   Status,
   Person,
   Revision,
@@ -34,6 +35,15 @@ export type {
   LoadOrigin,
   CarriedReaction,
 } from './definitions/beam-load.ts';
+export type { BeamTemperature } from './definitions/beam-temperature.ts';
 export type { CrossSection, Material } from './definitions/properties.ts';
 export type { Stated } from './definitions/stated.ts';
 export type { BeamPlace } from './definitions/beam-place.ts';
+export type {
+  WorkedDefinition,
+  Worker,
+  WorkedReply,
+  WorkedSigns,
+  WorkedStep,
+  WorkedText,
+} from './definitions/worked-definition.ts';

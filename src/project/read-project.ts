@@ -16,6 +16,7 @@ import { remarkOn } from './remarks/remark-on.ts';
 import { inSheetOrder } from './members/sheet-order.ts';
 import { openFolder, type OpenFolder } from './open-folder.ts';
 import { gatherPremises } from './gather-premises.ts';
+import { faulty, readWorked } from './kinds/worked/read-worked.ts';
 import type { Premises } from './premises.ts';
 import { checkLogo } from './project-file/check-logo.ts';
 import { checkProject } from './project-file/check-project.ts';
@@ -74,6 +75,11 @@ function readGathered(
     faulty: members
       .filter(({ file }) => file.reading.hasFailed())
       .map(({ file }) => faultyEntry(file)),
+    worked: gathered.worked.map((one) =>
+      one.kind === 'read'
+        ? readWorked(one.file, definition.units)
+        : faulty({ file: one.path }, one.fault),
+    ),
     files: filesOf(gathered),
     templates: gathered.templates,
     images: gathered.images,

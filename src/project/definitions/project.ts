@@ -1,6 +1,7 @@
 import type { BeamDefinition } from './beam-definition.ts';
 import type { LoadsDefinition } from './loads-definition.ts';
 import type { ProjectDefinition } from './project-definition.ts';
+import type { WorkedDefinition } from './worked-definition.ts';
 
 /** A project folder, read and checked. Members in sheet order. */
 export interface Project {
@@ -15,6 +16,8 @@ export interface Project {
     readonly title?: string;
     readonly file: string;
   }[];
+  /** Files of hand-worked steps in natural order of their names, faulty ones too. */
+  readonly worked: readonly WorkedDefinition[];
   readonly files: readonly DefinitionFile[];
   /** Templates of the project's own, by file name. */
   readonly templates: Readonly<Record<string, string>>;

@@ -17,6 +17,11 @@ export interface Folder {
   readonly members: readonly DefinitionFile[];
   readonly templates: Readonly<Record<string, string>>;
   readonly images: Readonly<Record<string, Uint8Array>>;
+  /** Files of worked steps in natural order, or why one could not be read. */
+  readonly worked: readonly (
+    | { readonly kind: 'read'; readonly file: DefinitionFile }
+    | { readonly kind: 'refused'; readonly path: string; readonly fault: Diagnostic }
+  )[];
   /** Texts of `sheets/*.yaml`, which may name pictures. */
   readonly sheets: readonly string[];
 }
@@ -59,12 +64,29 @@ export function gatherFolder(
     members: [...members]
       .sort(naturalOrder)
       .flatMap((name) => textOf(`members/${name}`, visit) ?? []),
+    worked: readWorkedTexts(visit),
     templates: readTemplates(visit),
     images: readImages(visit),
     sheets: namesIn('sheets', visit)
       .filter((name) => name.endsWith('.yaml'))
       .flatMap((name) => textOf(`sheets/${name}`, { ...visit, found: [] })?.text ?? []),
   });
+}
+
+// What somebody wrote is never the project's mistake: a fault stays with its file.
+function readWorkedTexts({ world, folder, found }: Visit): Folder['worked'] {
+  const names = namesIn('worked', { world, folder, found });
+  return [...names]
+    .filter((name) => name.endsWith('.yaml'))
+    .sort(naturalOrder)
+    .flatMap((name): Folder['worked'] => {
+      const path = `worked/${name}`;
+      const answer = readText(world, folder, path);
+      if (answer.kind === 'read') return [answer];
+      return answer.kind === 'refused'
+        ? [{ kind: 'refused', path, fault: answer.diagnostic }]
+        : [];
+    });
 }
 
 function noFolder(folder: string): Diagnostic {

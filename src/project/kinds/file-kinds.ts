@@ -3,6 +3,7 @@ import { projectFile } from '../project-file/project-file.ts';
 import type { Shape } from '../shape/shape.ts';
 import { themeFile } from '../theme-file.ts';
 import { beamFile } from './beam/beam-file.ts';
+import { workedFile } from './worked/worked-file.ts';
 
 /** Kinds of definition files. */
 export type FileKindName =
@@ -38,5 +39,9 @@ export const fileKinds: Readonly<Record<FileKindName, FileKind>> = {
   truss: { path: 'members/*.yaml', about: 'a truss' },
   frame: { path: 'members/*.yaml', about: 'a frame' },
   written: { path: 'sheets/*.yaml', about: 'a calculation that belongs to no member' },
-  worked: { path: 'worked/*.yaml', about: "somebody's hand-worked steps" },
+  worked: {
+    path: 'worked/*.yaml',
+    about: "somebody's hand-worked steps",
+    shape: workedFile,
+  },
 };

@@ -17,8 +17,8 @@ describe('schema', () => {
   });
 
   test('says of a kind that is foreseen and not read yet that it is not', async () => {
-    expect((await ran(['schema', 'worked'])).err).toContain(
-      'files of the kind worked are not read yet',
+    expect((await ran(['schema', 'written'])).err).toContain(
+      'files of the kind written are not read yet',
     );
   });
 
