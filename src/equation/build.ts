@@ -7,6 +7,7 @@ import {
   type Unit,
 } from '../units/index.ts';
 import type {
+  Bracket,
   Call,
   Expression,
   Figure,
@@ -136,6 +137,11 @@ export function quotient(over: Expression, under: Expression): Quotient {
 /** A power. */
 export function power(base: Expression, exponent: number): Power {
   return { kind: 'power', base, exponent };
+}
+
+/** A singularity function of a difference, `⟨x − 6 ft⟩²`. */
+export function bracket(of: Expression, exponent: number): Bracket {
+  return { kind: 'bracket', of, exponent };
 }
 
 /** A function of one argument. */

@@ -56,6 +56,8 @@ export function evaluateWith(
       return divide(valueOf(expression.over), valueOf(expression.under));
     case 'power':
       return raise(valueOf(expression.base), expression.exponent);
+    case 'bracket':
+      return step(valueOf(expression.of), expression.exponent);
     case 'call':
       return applyCall(expression.of, valueOf(expression.argument));
     case 'integral':
@@ -94,6 +96,12 @@ function raise(base: Quantity, exponent: number): Quantity {
     si: base.si ** exponent,
     dimension: powerOfDimension(base.dimension, exponent),
   };
+}
+
+// A singularity function: nothing left of its station, the power from it on.
+function step(of: Quantity, exponent: number): Quantity {
+  const raised = raise(of, exponent);
+  return of.si < 0 ? { ...raised, si: 0 } : raised;
 }
 
 function sumOf(sum: Sum, valueOf: (part: Expression) => Quantity): Quantity {

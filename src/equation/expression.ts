@@ -58,6 +58,18 @@ export interface Power {
   readonly exponent: number;
 }
 
+/**
+ * A singularity function ⟨x − a⟩ⁿ in Macaulay's brackets: 0 left of a, (x − a)ⁿ right of it; the power 0 is
+ * the unit step, which counts just right of a (W. H. Macaulay, Messenger of Mathematics 48, 1919).
+ */
+export interface Bracket {
+  readonly kind: 'bracket';
+  /** What stands in the brackets, x − a. */
+  readonly of: Expression;
+  /** A whole number from 0. */
+  readonly exponent: number;
+}
+
 /** A function of one argument. Angles in degrees print as such. */
 export interface Call {
   readonly kind: 'call';
@@ -101,6 +113,7 @@ export type Expression =
   | Product
   | Quotient
   | Power
+  | Bracket
   | Call
   | FunctionOf
   | Integral

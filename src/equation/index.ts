@@ -8,6 +8,7 @@
  * @module
  */
 export type {
+  Bracket,
   Call,
   Expression,
   Figure,
@@ -25,6 +26,7 @@ export type { Print } from '../units/index.ts';
 export type { RelationSign, Statement, StatementLine } from './statement.ts';
 export { symbolKey } from './symbol-key.ts';
 export {
+  bracket,
   call,
   exactly,
   figure,

@@ -23,6 +23,7 @@ export function isNumeric(expression: Expression, values: SymbolValues): boolean
     case 'product':
     case 'quotient':
     case 'power':
+    case 'bracket':
     case 'call':
       return partsOf(expression).every((part) => isNumeric(part, values));
   }

@@ -25,6 +25,8 @@ export function mapParts(
       };
     case 'power':
       return { ...expression, base: change(expression.base) };
+    case 'bracket':
+      return { ...expression, of: change(expression.of) };
     case 'call':
     case 'function-of':
       return { ...expression, argument: change(expression.argument) };

@@ -18,6 +18,7 @@ const byKind: Readonly<Record<Exclude<Expression['kind'], 'figure'>, Binding>> =
   product: 'product',
   quotient: 'product',
   power: 'power',
+  bracket: 'power',
   name: 'atom',
   call: 'atom',
   'function-of': 'atom',

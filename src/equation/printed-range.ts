@@ -54,6 +54,8 @@ function findRange(expression: Expression, ranges: Ranges): PrintedRange {
       return divide(rangeOf(expression.over), rangeOf(expression.under));
     case 'power':
       return raise(rangeOf(expression.base), expression.exponent);
+    case 'bracket':
+      return step(rangeOf(expression.of), expression.exponent);
     case 'call':
       return applyCall(expression.of, rangeOf(expression.argument));
     case 'integral':
@@ -111,6 +113,12 @@ function divide(a: PrintedRange, b: PrintedRange): PrintedRange {
 // The wider of the two sides: powers bend.
 function raise(base: PrintedRange, exponent: number): PrintedRange {
   return bent(base, (value) => value ** exponent, base.scale ** exponent);
+}
+
+// Right of its station a power; a unit step that may stand on either side of it may be 0 or 1.
+function step(of: PrintedRange, exponent: number): PrintedRange {
+  const curve = (value: number): number => (value < 0 ? 0 : value ** exponent);
+  return bent(of, curve, of.middle < 0 ? 0 : of.scale ** exponent);
 }
 
 function bent(

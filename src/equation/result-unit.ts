@@ -36,6 +36,10 @@ function plainUnit(expression: Expression): Unit | undefined {
       const base = plainUnit(expression.base);
       return base === undefined ? undefined : powerOfUnit(base, expression.exponent);
     }
+    case 'bracket': {
+      const base = plainUnit(expression.of);
+      return base === undefined ? undefined : powerOfUnit(base, expression.exponent);
+    }
     case 'call':
       return unitOfCall(expression.of, plainUnit(expression.argument));
     case 'integral':

@@ -1,6 +1,7 @@
 import { quantityText, superscript } from '../units/index.ts';
 import { exponentText } from './exponent-text.ts';
 import type {
+  Bracket,
   Call,
   Expression,
   Figure,
@@ -53,6 +54,8 @@ function write(expression: Expression, isLeading: boolean): string {
       return writeQuotient(expression, isLeading);
     case 'power':
       return writePower(expression);
+    case 'bracket':
+      return writeBracket(expression);
     case 'call':
       return writeCall(expression);
     case 'function-of':
@@ -111,6 +114,10 @@ function writePower({ base, exponent }: Power): string {
     return `${written}${superscript(exponent)}`;
   }
   return `${written}^(${exponentText(exponent)})`;
+}
+
+function writeBracket({ of, exponent }: Bracket): string {
+  return `⟨${toLinear(of)}⟩${superscript(exponent)}`;
 }
 
 function writeCall({ of, argument }: Call): string {

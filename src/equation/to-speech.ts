@@ -1,5 +1,6 @@
 import { greekNames } from './greek.ts';
 import type {
+  Bracket,
   Call,
   Expression,
   Integral,
@@ -58,6 +59,8 @@ function speak(expression: Expression, isLeading: boolean): string {
       return speakQuotient(expression);
     case 'power':
       return speakPower(expression);
+    case 'bracket':
+      return speakBracket(expression);
     case 'call':
       return speakCall(expression);
     case 'function-of':
@@ -115,6 +118,14 @@ function speakPower({ base, exponent }: Power): string {
   if (exponent === 2) return `${said} squared`;
   if (exponent === 3) return `${said} cubed`;
   return `${said} to the power ${exponentText(exponent)}`.replace('-', 'minus ');
+}
+
+function speakBracket({ of, exponent }: Bracket): string {
+  const said = `open angle bracket ${toSpeech(of)} close angle bracket`;
+  if (exponent === 1) return said;
+  if (exponent === 2) return `${said} squared`;
+  if (exponent === 3) return `${said} cubed`;
+  return `${said} to the power ${exponentText(exponent)}`;
 }
 
 function speakCall({ of, argument }: Call): string {

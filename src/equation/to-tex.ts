@@ -1,5 +1,6 @@
 import { exponentText } from './exponent-text.ts';
 import type {
+  Bracket,
   Call,
   Expression,
   Figure,
@@ -36,6 +37,8 @@ function write(expression: Expression, isLeading: boolean): string {
       return `\\frac{${toTex(expression.over)}}{${toTex(expression.under)}}`;
     case 'power':
       return writePower(expression);
+    case 'bracket':
+      return writeBracket(expression);
     case 'call':
       return writeCall(expression);
     case 'function-of':
@@ -90,6 +93,14 @@ function writePower({ base, exponent }: Power): string {
   return `${written}^{${exponentText(exponent)}}`;
 }
 
+function writeBracket({ of, exponent }: Bracket): string {
+  const inner = toTex(of);
+  const angled = isTall(of)
+    ? `\\left\\langle ${inner} \\right\\rangle`
+    : `\\langle ${inner} \\rangle`;
+  return `${angled}^{${exponentText(exponent)}}`;
+}
+
 function writeCall({ of, argument }: Call): string {
   switch (of) {
     case 'sqrt':
@@ -138,6 +149,8 @@ function isTall(expression: Expression): boolean {
       return expression.factors.some(isTall);
     case 'power':
       return isTall(expression.base);
+    case 'bracket':
+      return isTall(expression.of);
     case 'call':
     case 'function-of':
       return isTall(expression.argument);

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import {
+  bracket,
   call,
   exactly,
   figure,
@@ -150,6 +151,9 @@ export const anyExpression: fc.Arbitrary<Expression> = fc.letrec<{ any: Expressi
       fc
         .tuple(tie('any'), fc.constantFrom(2, 3, 4, 0.5, 1.5, -1, 1 / 3))
         .map(([base, exponent]) => power(base, exponent)),
+      fc
+        .tuple(tie('any'), fc.constantFrom(0, 1, 2, 5))
+        .map(([of, exponent]) => bracket(of, exponent)),
       fc
         .tuple(fc.constantFrom('sin', 'cos', 'tan', 'sqrt', 'abs'), tie('any'))
         .map(([of, argument]) => call(of, argument)),
