@@ -1,4 +1,4 @@
-import type { Project } from '../project/index.ts';
+import type { PreferredMethods, Project } from '../project/index.ts';
 import {
   closingSums,
   solvingOrder,
@@ -7,6 +7,7 @@ import {
   type BeamStructure,
   type Determinacy,
 } from '../statics/index.ts';
+import { choiceNames } from './arrangements/choice-names.ts';
 import type { BeamWork } from './beam-work.ts';
 import { nameShares, type CaseContext, type MemberContext } from './case-context.ts';
 import { printingOf } from './printing.ts';
@@ -16,7 +17,7 @@ import { symbolsOf } from './symbols.ts';
 /** What the narrators of a member need, from the project and the solved member. */
 export function memberContext(
   project: Project,
-  { definition, structure: given, solution }: BeamWork,
+  { definition, structure: given, arranged, solution }: BeamWork,
 ): MemberContext {
   // The solver works on the same, so that stations and directions can be compared as they are.
   const structure = tidyStructure(given);
@@ -26,6 +27,8 @@ export function memberContext(
     ...calculationOf(structure, solution.determinacy, project.definition.methods),
     assumesConstantStiffness: solution.assumesConstantStiffness,
     symbols: symbolsOf(structure),
+    arranged,
+    choiceNames: choiceNames(definition, arranged),
     printing: printingOf(project),
     conventions: project.definition.conventions,
     defined: new Map(definition.loads.map((load) => [load.id, load])),
@@ -36,7 +39,7 @@ export function memberContext(
 function calculationOf(
   structure: BeamStructure,
   { redundants, axialOnly }: Determinacy,
-  methods: Readonly<Record<string, string>>,
+  methods: PreferredMethods,
 ): Pick<MemberContext, 'order' | 'method'> {
   if (redundants === 0 || axialOnly) return { order: solvingOrder(structure) };
   return {

@@ -10,7 +10,8 @@ export type LoadCode =
   | 'side-without-hinge'
   | 'unknown-area'
   | 'unknown-id'
-  | 'self-weight-unknown';
+  | 'self-weight-unknown'
+  | 'rise-on-a-beam';
 
 /** Their entries. */
 export const loadCodes: Readonly<Record<LoadCode, CodeEntry>> = {
@@ -84,6 +85,15 @@ export const loadCodes: Readonly<Record<LoadCode, CodeEntry>> = {
     example: {
       wrong: 'self_weight: D\nsection: { I: 204 in^4 }',
       right: 'self_weight: D\nsection: { I: 204 in^4, weight: 26 plf }',
+    },
+  },
+  'rise-on-a-beam': {
+    meaning:
+      'A mean rise of temperature is given for a beam, whose length is taken as fixed.',
+    mend: 'Take it out, or write the member as a frame, which feels its lengthening.',
+    example: {
+      wrong: '- { case: T, temperature: { rise: 30 K } }',
+      right: '- { case: T, temperature: { difference: 20 K, depth: 400 mm } }',
     },
   },
 };

@@ -5,7 +5,6 @@ export type RemarkCode =
   | 'load-zero'
   | 'load-negative'
   | 'load-upward'
-  | 'pattern-not-worked'
   | 'point-unused'
   | 'case-unused'
   | 'alternative-unused'
@@ -36,16 +35,6 @@ export const remarkCodes: Readonly<Record<RemarkCode, CodeEntry>> = {
   'load-upward': {
     meaning: 'A load has a part that acts upward.',
     mend: 'Leave it if that is meant.',
-  },
-  'pattern-not-worked': {
-    meaning:
-      'A case may stand on some spans and not on others, and is worked as it is placed.',
-    mend: 'Work the arrangements as cases of their own, and list them under `alternatives`.',
-    example: {
-      wrong: 'L: { kind: live, pattern: true }',
-      right:
-        'L1: { kind: live, title: live on span 1 }\nL2: { kind: live, title: live on span 2 }',
-    },
   },
   'point-unused': {
     meaning: 'Nothing stands at a point.',

@@ -2,6 +2,7 @@ import type { BeamPlace } from './beam-place.ts';
 import type { Span } from '../../diagnostics/index.ts';
 import type { GivenQuantity } from '../../units/index.ts';
 import type { BeamLoad, CarriedReaction } from './beam-load.ts';
+import type { BeamTemperature } from './beam-temperature.ts';
 import type { DeflectionLimit } from './project-definition.ts';
 import type { CrossSection, Material } from './properties.ts';
 
@@ -27,6 +28,7 @@ export interface BeamDefinition {
     readonly span: Span;
   }[];
   readonly loads: readonly BeamLoad[];
+  readonly temperatures: readonly BeamTemperature[];
   readonly carried: readonly CarriedReaction[];
   /** The case of the self-weight, where it is asked for. */
   readonly selfWeight?: string;

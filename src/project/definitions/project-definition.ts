@@ -37,11 +37,18 @@ export interface ProjectDefinition {
   readonly assumptions: readonly Assumption[];
   readonly references: readonly Reference[];
   readonly cautions: readonly string[];
-  readonly methods: Readonly<Record<string, string>>;
+  /** The hand methods that the project prefers where several would do. */
+  readonly methods: PreferredMethods;
   readonly sheetOrder?: readonly string[];
   /** Cross-sections and materials that the project adds to the built-in tables, by name. */
   readonly sections: Readonly<Record<string, CrossSection>>;
   readonly materials: Readonly<Record<string, Material>>;
+}
+
+/** Hand methods by the members that they are for; absent: the program chooses. */
+export interface PreferredMethods {
+  /** For beams of two spans or more on simple supports. */
+  readonly continuous?: 'three-moment' | 'moment-distribution' | 'slope-deflection';
 }
 
 /** Where the package stands. */

@@ -1,5 +1,5 @@
 import type { BeamFile } from '../kinds/beam/beam-file.ts';
-import type { LoadLine } from '../kinds/beam/load-line.ts';
+import type { LoadLine, PerCase } from '../kinds/beam/load-line.ts';
 import type { LoadCase } from '../definitions.ts';
 
 /**
@@ -17,16 +17,29 @@ export function namedCases(files: readonly Partial<BeamFile>[]): readonly LoadCa
 }
 
 function marksOfLine(line: LoadLine): readonly string[] {
-  if (line.kind === 'reaction' || line.kind === 'area') return [];
-  const sizes =
-    line.kind === 'point'
-      ? line.point
-      : line.kind === 'uniform'
-        ? line.uniform
-        : line.kind === 'varying'
-          ? line.varying
-          : line.couple;
+  if (line.kind === 'reaction') return [];
+  const sizes = sizesOf(line);
   const byCase =
-    sizes.kind === 'cases' ? sizes.cases.map((entry) => entry.name.value) : [];
-  return line.case === undefined ? byCase : [line.case.value, ...byCase];
+    sizes?.kind === 'cases' ? sizes.cases.map((entry) => entry.name.value) : [];
+  const own = line.kind === 'area' ? undefined : line.case;
+  return own === undefined ? byCase : [own.value, ...byCase];
+}
+
+/** What may be given by case; undefined for lines of one case, and for areas, which name none themselves. */
+function sizesOf(
+  line: Exclude<LoadLine, { kind: 'reaction' }>,
+): PerCase<unknown> | undefined {
+  switch (line.kind) {
+    case 'point':
+      return line.point;
+    case 'uniform':
+      return line.uniform;
+    case 'varying':
+      return line.varying;
+    case 'couple':
+      return line.couple;
+    case 'area':
+    case 'temperature':
+      return undefined;
+  }
 }

@@ -36,7 +36,7 @@ export function defineProject(
     assumptions: valuesOf(file.assumptions),
     references: valuesOf(file.references),
     cautions: file.cautions,
-    methods: recordOf(Object.entries<string>({ ...file.methods })),
+    methods: file.methods,
     sheetOrder: file.sheet_order && valuesOf(file.sheet_order),
     sections: recordOf(namedEntries(file.sections)),
     materials: recordOf(namedEntries(file.materials)),

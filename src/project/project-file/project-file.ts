@@ -2,6 +2,7 @@ import type {
   Assumption,
   CrossSection,
   Material,
+  PreferredMethods,
   Reference,
   Revision,
   Stated,
@@ -36,15 +37,10 @@ export interface ProjectFile {
   readonly assumptions: readonly Placed<Assumption>[];
   readonly references: readonly Placed<Reference>[];
   readonly cautions: readonly string[];
-  readonly methods?: MethodsEntry;
+  readonly methods: PreferredMethods;
   readonly sheet_order?: readonly Placed<string>[];
   readonly sections: readonly Named<Omit<CrossSection, 'name'>>[];
   readonly materials: readonly Named<Omit<Material, 'name'>>[];
-}
-
-/** `methods:` as written. */
-export interface MethodsEntry {
-  readonly continuous?: string;
 }
 
 /** project.yaml. */
@@ -90,10 +86,14 @@ export const projectFile: ObjectShape<ProjectFile> = objectOf<ProjectFile>(
       [],
       'cautions added to those that every package carries',
     ),
-    methods: optional(
-      objectOf<MethodsEntry>('a map of preferred methods', {
-        continuous: optional(text, 'the method for continuous beams'),
+    methods: optionalOr(
+      objectOf<PreferredMethods>('a map of preferred methods', {
+        continuous: optional(
+          oneOf('three-moment', 'moment-distribution', 'slope-deflection'),
+          'the method for beams of two spans or more on simple supports. Default: three-moment',
+        ),
       }),
+      {},
       'the preferred hand method where several would do',
     ),
     sheet_order: optional(

@@ -19,6 +19,7 @@ function unusedPoints(beam: BeamDefinition): BeamDefinition['points'] {
     ...beam.loads.flatMap((load) =>
       load.kind === 'distributed' ? [load.start, load.end] : [load.at],
     ),
+    ...beam.temperatures.flatMap(({ start, end }) => [start, end]),
     ...beam.carried.map((reaction) => reaction.at),
     ...beam.sections.flatMap(({ from, to }) => [from, to]),
   ];

@@ -10,6 +10,7 @@ export function remarkOnUnusedCases(
   const used = new Set(
     members.flatMap(({ definition }) => [
       ...(definition?.loads ?? []).map((load) => load.case),
+      ...(definition?.temperatures ?? []).map((one) => one.case),
       ...(definition?.supports ?? []).map((support) => support.settlement?.case),
     ]),
   );

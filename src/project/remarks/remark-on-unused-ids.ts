@@ -33,7 +33,12 @@ function usedIds({ members }: ReadFolder): ReadonlySet<string> {
       .flatMap(({ definition }) =>
         definition === undefined
           ? []
-          : [definition, ...definition.loads, ...definition.carried],
+          : [
+              definition,
+              ...definition.loads,
+              ...definition.temperatures,
+              ...definition.carried,
+            ],
       )
       .flatMap((one) => one.uses),
   );

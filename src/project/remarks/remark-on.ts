@@ -1,6 +1,5 @@
 import type { OpenFolder } from '../open-folder.ts';
 import type { ReadFolder } from './read-folder.ts';
-import { remarkOnPattern } from './remark-on-pattern.ts';
 import { remarkOnPictures } from './remark-on-pictures.ts';
 import { remarkOnPoints } from './remark-on-points.ts';
 import { remarkOnUnusedCases } from './remark-on-unused-cases.ts';
@@ -11,7 +10,6 @@ export function remarkOn(read: ReadFolder, open: OpenFolder): void {
   const { project, loads } = open;
   for (const member of read.members) remarkOnPoints(member);
   if (project !== undefined) remarkOnPictures(read, project.reading);
-  if (loads !== undefined) remarkOnPattern(read, loads);
   // Where a member is at fault nobody knows what it would have used.
   if (read.members.some(({ definition }) => definition === undefined)) return;
   if (project !== undefined) remarkOnUnusedIds(read, project);

@@ -79,23 +79,3 @@ describe('what nothing uses', () => {
     ]);
   });
 });
-
-describe('a case with a pattern', () => {
-  const loads = 'cases: { L: { kind: live, pattern: true } }\n';
-  test('is remarked on where a member has several spans or an overhang, and not otherwise', () => {
-    const with_ = (points: string, supports: string): readonly string[] =>
-      remarksOn({
-        'loads.yaml': loads,
-        'members/b1.yaml': beamYaml({
-          points,
-          supports,
-          loads: '[ { case: L, uniform: 1 klf } ]',
-        }),
-      });
-    expect(with_('{ A: 0 m, B: 4 m }', '{ A: pin, B: roller }')).toEqual([]);
-    expect(with_('{ A: 0 m, B: 4 m }', '{ A: fixed }')).toEqual([]);
-    expect(with_('{ A: 0 m, B: 4 m, C: 5 m }', '{ A: pin, B: roller }')).toEqual([
-      'pattern-not-worked case L is worked as it is placed, not span by span, on B1',
-    ]);
-  });
-});

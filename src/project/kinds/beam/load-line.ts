@@ -63,6 +63,19 @@ export interface AreaLine extends Common, Stretch {
   readonly width: readonly GivenQuantity[];
   readonly direction?: LoadDirection;
 }
+/** A top warmer than the bottom by `difference`, or colder where that is negative. */
+export interface TemperatureLine extends Common, Stretch {
+  readonly case?: Placed<string>;
+  readonly temperature: Placed<{
+    readonly difference: GivenQuantity;
+    /** Depth over which the difference stands; absent where the cross-section says it. */
+    readonly depth?: GivenQuantity;
+    /** Absent where the material says it. */
+    readonly expansion?: GivenQuantity;
+    /** Never there: a beam does not feel it, and the reader says so. */
+    readonly rise?: never;
+  }>;
+}
 /** A reaction that another member delivers. */
 export interface ReactionLine {
   readonly reaction: Placed<string>;
@@ -82,5 +95,6 @@ export type LoadLine = { readonly lineSpan: Span } & (
   | ({ readonly kind: 'varying' } & VaryingLine)
   | ({ readonly kind: 'couple' } & CoupleLine)
   | ({ readonly kind: 'area' } & AreaLine)
+  | ({ readonly kind: 'temperature' } & TemperatureLine)
   | ({ readonly kind: 'reaction' } & ReactionLine)
 );

@@ -1,4 +1,4 @@
-import type { BeamLoad } from '../../definitions.ts';
+import type { BeamLoad, BeamTemperature } from '../../definitions.ts';
 import type { Finding, Reading } from '../../reading.ts';
 
 /** Remarks on loads that are legal and seldom meant: of no size, negative, or pointing up. One a line. */
@@ -10,6 +10,23 @@ export function remarkOn(loads: readonly BeamLoad[], reading: Reading): void {
     said.add(`${load.span.start} ${remark.code}`);
     reading.report({ ...remark, severity: 'remark', span: load.span });
   }
+}
+
+/** Remarks on temperature differences of no size. One a line. */
+export function remarkOnTemperatures(
+  temperatures: readonly BeamTemperature[],
+  reading: Reading,
+): void {
+  const lines = new Map(temperatures.map((one) => [one.span.start, one]));
+  for (const { difference, factor, span } of lines.values())
+    if (difference.si * (factor?.factor ?? 1) === 0)
+      reading.report({
+        code: 'load-zero',
+        severity: 'remark',
+        message: 'this temperature difference is 0',
+        span,
+        hints: ['take it out unless it is meant as a place holder'],
+      });
 }
 
 function remarkOf(load: BeamLoad): Omit<Finding, 'span'> | undefined {

@@ -1,82 +1,33 @@
-import { caseMark } from '../../names.ts';
 import { byForm, byKey } from '../../shape/choice.ts';
+import { optional, required } from '../../shape/field.ts';
 import { listOf, oneOrMore } from '../../shape/list.ts';
-import { mapOf } from '../../shape/map-of.ts';
-import { factor, numberFrom } from '../../shape/number.ts';
-import { optional, required, type Field, type FieldsOf } from '../../shape/field.ts';
+import { numberFrom } from '../../shape/number.ts';
 import { objectOf } from '../../shape/object.ts';
 import { quantityOf } from '../../shape/quantity.ts';
-import { placed, turned, type Placed, type Shape } from '../../shape/shape.ts';
+import { placed, turned, type Shape } from '../../shape/shape.ts';
 import { oneOf, text } from '../../shape/text.ts';
 import { unsupported } from '../../shape/unsupported.ts';
-import { place } from './place.ts';
-import { direction } from './direction.ts';
+import {
+  at,
+  common,
+  ownCase,
+  per,
+  perCase,
+  pointing,
+  side,
+  stretch,
+} from './load-fields.ts';
 import type {
   AreaLine,
-  Common,
   CoupleLine,
   LoadLine,
-  PerCase,
   PointLine,
   ReactionLine,
-  Stretch,
   UniformLine,
   VaryingLine,
 } from './load-line.ts';
+import { temperatureLine } from './temperature-shape.ts';
 
-function perCase<T>(shape: Shape<T>, form: 'text' | 'list'): Shape<PerCase<T>> {
-  return byForm<PerCase<T>>({
-    [form]: turned(
-      placed(shape),
-      ({ value, span }) => ({ kind: 'single', value, span }) as const,
-    ),
-    map: turned(
-      placed(mapOf(caseMark, shape, 'a map of cases and sizes')),
-      ({ value, span }) => ({ kind: 'cases', cases: value, span }) as const,
-    ),
-  });
-}
-
-const common: FieldsOf<Common> = {
-  note: optional(text, 'what the load is, for the sheet'),
-  uses: optional(
-    oneOrMore(placed(text)),
-    'ids of assumptions and references that the load leans on',
-  ),
-  times: optional(
-    perCase(factor, 'text'),
-    'a factor on the load, or one a case; `because` says why',
-  ),
-  because: optional(placed(text), 'the reason for `times`'),
-};
-const ownCase: Field<Placed<string>> = optional(
-  placed(caseMark),
-  'the load case; may be left out where there is only one, or where the sizes are given by case',
-);
-const at: Field<readonly Placed<string>[]> = required(
-  oneOrMore(place),
-  'where it acts',
-);
-const stretch: FieldsOf<Stretch> = {
-  from: optional(place, 'where it begins. Default: the first point'),
-  to: optional(place, 'where it ends. Default: the last point'),
-  span: optional(
-    placed(text),
-    'two points with a dash between, in place of from and to',
-  ),
-};
-const pointing = optional(
-  direction,
-  'where it points: down, up, left, right or an angle from +x, counterclockwise. Default: down',
-);
-const per = optional(
-  oneOf('projection'),
-  'counts length square to the direction of the load',
-);
-const side = optional(
-  placed(oneOf('left', 'right')),
-  'which piece takes it, where it stands exactly at a hinge',
-);
 const perLength = quantityOf('force-per-length');
 
 const lines = {
@@ -172,10 +123,7 @@ export const loadShape: Shape<LoadLine> = byKey<LoadLine>(
     couple: ofKind('couple', lines.couple),
     area: ofKind('area', lines.area),
     reaction: ofKind('reaction', lines.reaction),
-    temperature: unsupported(
-      'temperature loads are not worked yet',
-      'enter the curvature that it brings by hand, or take it out',
-    ),
+    temperature: ofKind('temperature', temperatureLine),
     axles: unsupported(
       'moving loads are not worked yet',
       'place the axles as point loads, one case an arrangement',

@@ -12,6 +12,7 @@ import { readLoads } from './read-loads.ts';
 import { readMaterial, readSections } from './sections.ts';
 import { readSelfWeight } from './self-weight.ts';
 import { readSupports } from './supports.ts';
+import type { ThermalProperties } from './temperature-line.ts';
 
 /**
  * Turns a beam's file into its definition: every name looked up, every load a single load of a
@@ -27,9 +28,15 @@ export function readBeam(
   if (file.points === undefined) return undefined;
   const axis = readAxis(file.points, reading);
   const context = readContext(file, { axis, premises, reading });
-  const { loads, carried } = readLoads(file.loads ?? [], context);
   const material = readMaterial(file, premises, reading);
   const sections = readSections(file, { axis, premises }, reading);
+  const isRead = (file.section ?? file.sections) === undefined || sections.length > 0;
+  const areRead = isRead && (file.material === undefined || material !== undefined);
+  const { loads, temperatures, carried } = readLoads(
+    file.loads ?? [],
+    present<ThermalProperties>({ sections, material, areRead }),
+    context,
+  );
   const weight = readSelfWeight(file, { sections, material }, context);
   const limits =
     file.deflection_limits && readLimits(file.deflection_limits, premises, reading);
@@ -39,6 +46,7 @@ export function readBeam(
   // Nothing failed, so every key that must be there is.
   return define(file as BeamFile, context, {
     loads: [...loads, ...weight],
+    temperatures,
     carried,
     material,
     sections,
@@ -68,7 +76,7 @@ function counter(): () => string {
   };
 }
 
-interface BeamParts extends Pick<BeamDefinition, 'sections' | 'uses'> {
+interface BeamParts extends Pick<BeamDefinition, 'sections' | 'temperatures' | 'uses'> {
   readonly loads: readonly BeamLoad[];
   readonly carried: readonly CarriedReaction[];
   readonly material: BeamDefinition['material'] | undefined;

@@ -1,4 +1,4 @@
-import type { BeamLoad, CarriedReaction } from '../../definitions.ts';
+import type { BeamLoad, BeamTemperature, CarriedReaction } from '../../definitions.ts';
 import { readAreaLine } from './area-line.ts';
 import { readCarried } from './carried-line.ts';
 import { readCoupleLine } from './couple-line.ts';
@@ -6,29 +6,38 @@ import { readUniformLine, readVaryingLine } from './distributed-line.ts';
 import type { LoadContext } from './load-context.ts';
 import type { LoadLine } from './load-line.ts';
 import { readPointLine } from './point-line.ts';
-import { remarkOn } from './load-remarks.ts';
+import { remarkOn, remarkOnTemperatures } from './load-remarks.ts';
+import { readTemperatureLine, type ThermalProperties } from './temperature-line.ts';
 
-/** The loads of a beam, spread out into single loads of single cases, and the reactions that it carries. */
+/** What `loads` of a beam holds, spread out into single entries of single cases. */
 export interface ReadLoads {
   readonly loads: readonly BeamLoad[];
+  readonly temperatures: readonly BeamTemperature[];
   readonly carried: readonly CarriedReaction[];
 }
 
 /** Reads every load line in file order; lines at fault are reported and left out. */
-export function readLoads(lines: readonly LoadLine[], context: LoadContext): ReadLoads {
+export function readLoads(
+  lines: readonly LoadLine[],
+  properties: ThermalProperties,
+  context: LoadContext,
+): ReadLoads {
   // In file order, so that ids count as the file reads.
-  const read = lines.map((line) =>
-    line.kind === 'reaction'
-      ? { loads: [], carried: readCarried(line, context) }
-      : { loads: readLine(line, context), carried: [] },
-  );
-  const loads = read.flatMap((one) => one.loads);
+  const read = lines.map((line): Partial<ReadLoads> => {
+    if (line.kind === 'reaction') return { carried: readCarried(line, context) };
+    if (line.kind === 'temperature')
+      return { temperatures: readTemperatureLine(line, properties, context) };
+    return { loads: readLine(line, context) };
+  });
+  const loads = read.flatMap((one) => one.loads ?? []);
+  const temperatures = read.flatMap((one) => one.temperatures ?? []);
   remarkOn(loads, context.reading);
-  return { loads, carried: read.flatMap((one) => one.carried) };
+  remarkOnTemperatures(temperatures, context.reading);
+  return { loads, temperatures, carried: read.flatMap((one) => one.carried ?? []) };
 }
 
 function readLine(
-  line: Exclude<LoadLine, { kind: 'reaction' }>,
+  line: Exclude<LoadLine, { kind: 'reaction' | 'temperature' }>,
   context: LoadContext,
 ): readonly BeamLoad[] {
   switch (line.kind) {
