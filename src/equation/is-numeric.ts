@@ -1,6 +1,6 @@
 import { pureUnit } from '../units/index.ts';
 import type { SymbolValues } from './evaluate.ts';
-import type { Expression } from './expression.ts';
+import type { Expression, Integral } from './expression.ts';
 import { partsOf } from './map-expression.ts';
 import { symbolKey } from './symbol-key.ts';
 
@@ -12,12 +12,8 @@ export function isNumeric(expression: Expression, values: SymbolValues): boolean
     case 'name':
     case 'function-of':
       return values.has(symbolKey(expression.symbol));
-    case 'integral': {
-      const { from, to, of, variable } = expression;
-      const any = { si: 0, dimension: pureUnit.dimension };
-      const inside = new Map([...values, [symbolKey(variable), any]]);
-      return [from, to].every((end) => isNumeric(end, values)) && isNumeric(of, inside);
-    }
+    case 'integral':
+      return isNumericIntegral(expression, values);
     case 'figure':
     case 'sum':
     case 'product':
@@ -27,4 +23,13 @@ export function isNumeric(expression: Expression, values: SymbolValues): boolean
     case 'call':
       return partsOf(expression).every((part) => isNumeric(part, values));
   }
+}
+
+function isNumericIntegral(
+  { from, to, of, variable }: Integral,
+  values: SymbolValues,
+): boolean {
+  const any = { si: 0, dimension: pureUnit.dimension };
+  const inside = new Map([...values, [symbolKey(variable), any]]);
+  return [from, to].every((end) => isNumeric(end, values)) && isNumeric(of, inside);
 }

@@ -32,14 +32,10 @@ function plainUnit(expression: Expression): Unit | undefined {
         plainUnit(expression.over),
         plainUnit(expression.under),
       );
-    case 'power': {
-      const base = plainUnit(expression.base);
-      return base === undefined ? undefined : powerOfUnit(base, expression.exponent);
-    }
-    case 'bracket': {
-      const base = plainUnit(expression.of);
-      return base === undefined ? undefined : powerOfUnit(base, expression.exponent);
-    }
+    case 'power':
+      return raised(expression.base, expression.exponent);
+    case 'bracket':
+      return raised(expression.of, expression.exponent);
     case 'call':
       return unitOfCall(expression.of, plainUnit(expression.argument));
     case 'integral':
@@ -49,6 +45,11 @@ function plainUnit(expression: Expression): Unit | undefined {
     case 'sum-of':
       return undefined;
   }
+}
+
+function raised(base: Expression, exponent: number): Unit | undefined {
+  const unit = plainUnit(base);
+  return unit === undefined ? undefined : powerOfUnit(unit, exponent);
 }
 
 function unitOfSum(units: readonly (Unit | undefined)[]): Unit | undefined {

@@ -47,7 +47,7 @@ function write(expression: Expression, isLeading: boolean): string {
     case 'name':
       return symbolText(expression.symbol);
     case 'sum':
-      return isLeading ? writeSum(expression) : parenthesised(expression);
+      return writeSum(expression, isLeading);
     case 'product':
       return writeProduct(expression, isLeading);
     case 'quotient':
@@ -77,7 +77,8 @@ function writeFigure(figure: Figure, isLeading: boolean): string {
   return isLeading || bindingOf(figure) !== 'sum' ? written : `(${written})`;
 }
 
-function writeSum(sum: Sum): string {
+function writeSum(sum: Sum, isLeading: boolean): string {
+  if (!isLeading) return parenthesised(sum);
   if (sum.terms.length === 0) return '0';
   return sum.terms
     .map(({ sign, of }, index) => {

@@ -52,7 +52,7 @@ function speak(expression: Expression, isLeading: boolean): string {
     case 'name':
       return speakSymbol(expression.symbol);
     case 'sum':
-      return isLeading ? speakSum(expression) : parenthesised(expression);
+      return speakSum(expression, isLeading);
     case 'product':
       return speakProduct(expression, isLeading);
     case 'quotient':
@@ -83,7 +83,8 @@ function speakSymbol({ letter, subscript, bar }: Symbol): string {
   return `${barred} sub ${greekNames.get(subscript) ?? subscript}`;
 }
 
-function speakSum(sum: Sum): string {
+function speakSum(sum: Sum, isLeading: boolean): string {
+  if (!isLeading) return parenthesised(sum);
   if (sum.terms.length === 0) return '0';
   return sum.terms
     .map(({ sign, of }, index) => {

@@ -30,7 +30,7 @@ function write(expression: Expression, isLeading: boolean): string {
     case 'name':
       return symbolToTex(expression.symbol);
     case 'sum':
-      return isLeading ? writeSum(expression) : parenthesised(expression);
+      return writeSum(expression, isLeading);
     case 'product':
       return writeProduct(expression, isLeading);
     case 'quotient':
@@ -62,7 +62,8 @@ function writeIntegral({ from, to, of, variable }: Integral): string {
   return `\\int${limits} ${integrand}\\,\\mathrm{d}${symbolToTex(variable)}`;
 }
 
-function writeSum(sum: Sum): string {
+function writeSum(sum: Sum, isLeading: boolean): string {
+  if (!isLeading) return parenthesised(sum);
   if (sum.terms.length === 0) return '0';
   return sum.terms
     .map(({ sign, of }, index) => {
