@@ -22,6 +22,8 @@ export interface Symbol {
   /** Draws a bar over the letter (centroids). */
   readonly bar?: boolean;
   readonly upright?: boolean;
+  /** How often it is differentiated with respect to x, set as primes: v″. */
+  readonly primes?: 1 | 2;
   /** What it stands for, for the notation list and for speech: `vertical reaction at C`. */
   readonly meaning: string;
 }

@@ -11,7 +11,8 @@ const command = (letter: string): string | undefined => {
 /** A symbol as TeX: `R_{\mathrm{C}}`, `\bar{x}_{\mathrm{2}}`, `\theta`. */
 export function symbolToTex(symbol: Symbol): string {
   const letter = letterToTex(symbol);
-  const barred = symbol.bar === true ? `\\bar{${letter}}` : letter;
+  const plain = symbol.bar === true ? `\\bar{${letter}}` : letter;
+  const barred = `${plain}${"'".repeat(symbol.primes ?? 0)}`;
   if (symbol.subscript === undefined || symbol.subscript === '') return barred;
   return `${barred}_{${subscriptToTex(symbol.subscript)}}`;
 }

@@ -36,7 +36,8 @@ export function lineToLinear(line: StatementLine): string {
 export function symbolText(symbol: Symbol): string {
   const bar = symbol.bar === true ? '\u0304' : '';
   const subscript = symbol.subscript ?? '';
-  return `${symbol.letter}${bar}${subscript === '' ? '' : `_${subscript}`}`;
+  const primes = ['', '′', '″'][symbol.primes ?? 0] ?? '';
+  return `${symbol.letter}${bar}${primes}${subscript === '' ? '' : `_${subscript}`}`;
 }
 
 // `isLeading` is false after an operator, where a minus must stand in parentheses.

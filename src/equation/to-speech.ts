@@ -76,9 +76,10 @@ function parenthesised(expression: Expression): string {
   return `open parenthesis ${toSpeech(expression)} close parenthesis`;
 }
 
-function speakSymbol({ letter, subscript, bar }: Symbol): string {
+function speakSymbol({ letter, subscript, bar, primes }: Symbol): string {
   const named = greekNames.get(letter)?.replace(/^var/, '') ?? letter;
-  const barred = bar === true ? `${named} bar` : named;
+  const primed = `${named}${['', ' prime', ' double prime'][primes ?? 0] ?? ''}`;
+  const barred = bar === true ? `${primed} bar` : primed;
   if (subscript === undefined || subscript === '') return barred;
   return `${barred} sub ${greekNames.get(subscript) ?? subscript}`;
 }
