@@ -48,6 +48,7 @@ export { bendingRedundants, isFlexible, isIdle } from './bending-redundants.ts';
 export { closingSums } from './check-sums.ts';
 export type { Determinacy, Instability } from './solution.ts';
 export { solveBeam } from './solve-beam.ts';
+export { solveStates } from './solve-states.ts';
 export { solverOf } from './solver-of.ts';
 export type { BeamSolver, BeamState, SolverOutcome } from './solver-of.ts';
 export type {
@@ -81,11 +82,16 @@ export { settleChoices } from './choices/settle-choices.ts';
 export { choiceRange } from './choices/choice-range.ts';
 export { rangeOfState, sumOfRanges } from './choices/sum-of-ranges.ts';
 export type { RangeTerm } from './choices/sum-of-ranges.ts';
+export { influenceBasis } from './moving/influence-basis.ts';
+export type { InfluenceBasis, ReactionComponent } from './moving/influence-basis.ts';
+export { influenceLine } from './moving/influence-line.ts';
+export type { Effect } from './moving/influence-line.ts';
 export { superposeRanges } from './choices/superpose-ranges.ts';
 export type { CaseFactor } from './loading.ts';
-export { envelope, envelopeCurves } from './envelope.ts';
+export { curvesFound, envelope, envelopeCurves, extremesFound } from './envelope.ts';
 export type {
   Envelope,
+  EntryResult,
   EnvelopeExtremes,
   GoverningExtreme,
   InternalForceName,
@@ -115,3 +121,18 @@ export type { Extremes } from './piecewise/extremes.ts';
 export { greatestOf, leastOf } from './piecewise/greatest.ts';
 export { evaluatePolynomial } from './piecewise/polynomial.ts';
 export type { Polynomial } from './piecewise/polynomial.ts';
+export { forceMethod, unitMark, unitStructure } from './methods/force-method.ts';
+export type {
+  ForceMethod,
+  Movement,
+  StretchShare,
+  SupportShare,
+} from './methods/force-method.ts';
+export type { Release, ReleaseChoice } from './methods/choose-releases.ts';
+export { slopeDeflection } from './methods/slope-deflection.ts';
+export type { JointUnknown, SlopeDeflection } from './methods/slope-deflection.ts';
+export type { SpanEnd, SpanState } from './methods/end-moments.ts';
+export type { SpanStiffness } from './methods/span-stiffness.ts';
+export type { Joint } from './methods/joints.ts';
+export type { LinearForm } from './methods/linear-form.ts';
+export type { Stretch } from './methods/stretches.ts';
