@@ -10,6 +10,7 @@ import {
   type SumTerm,
   type Unknown,
 } from '../statics/index.ts';
+import type { ChoiceNames } from './arrangements/choice-names.ts';
 import type { Printing } from './printing.ts';
 import type { MethodChoice } from './redundants/choose-method.ts';
 import type { MemberSymbols } from './symbols.ts';
@@ -25,6 +26,9 @@ export interface MemberContext {
   /** True where E or I is not known, so that one stiffness all along was taken. */
   readonly assumesConstantStiffness: boolean;
   readonly symbols: MemberSymbols;
+  /** The structure as it was solved, with loads that may stand in several ways as choices. */
+  readonly arranged: BeamStructure;
+  readonly choiceNames: ChoiceNames;
   readonly printing: Printing;
   readonly conventions: Conventions;
   /** The load of the file behind a load of the structure; absent for carried reactions. */

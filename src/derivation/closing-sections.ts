@@ -1,7 +1,7 @@
 import type { BeamWork } from './beam-work.ts';
 import type { MemberContext } from './case-context.ts';
 import type { Section } from './derivation.ts';
-import type { Entry, JudgedGroup } from './narrators/governing.ts';
+import { judgedBy, type Entry, type JudgedGroup } from './narrators/governing.ts';
 import { narrateCombinations } from './narrators/narrate-combinations.ts';
 import { narrateResults } from './narrators/narrate-results.ts';
 import { envelopeFigure } from './pictures/diagram-figures.ts';
@@ -12,12 +12,22 @@ export function judgedOf({
   combinations,
   combined,
   solution,
+  ranges,
 }: BeamWork): readonly Entry[] {
-  if (combined.length === 0) return solution.results.map((result) => ({ result }));
+  if (combined.length === 0)
+    return solution.results.map((result) => withRange(ranges, { result }));
   return combined.flatMap((result, index) => {
     const combination = combinations[index];
-    return combination === undefined ? [] : [{ result, combination }];
+    return combination === undefined
+      ? []
+      : [withRange(ranges, { result, combination })];
   });
+}
+
+/** An entry with its bounds, where it has no single state. */
+function withRange(ranges: BeamWork['ranges'], entry: Entry): Entry {
+  const range = ranges.get(entry.result.mark);
+  return range === undefined ? entry : { ...entry, range };
 }
 
 /** Entries in groups that are never mixed: strength, service, or the cases where nothing is combined. */
@@ -37,12 +47,14 @@ export function closingSections(
   work: BeamWork,
   context: MemberContext,
 ): readonly Section[] {
-  const cases = work.solution.results;
+  const cases = work.solution.results.map((result) =>
+    withRange(work.ranges, { result }),
+  );
   const groups = judgedGroups(work);
   const isCombined = work.combined.length > 0;
   const table = narrateCombinations(context, cases, {
     for: 'cases',
-    entries: cases.map((result) => ({ result })),
+    entries: cases,
   });
   const steps: readonly Step[] = [
     ...(isCombined && cases.length > 1
@@ -65,10 +77,9 @@ function envelope(
   context: MemberContext,
   { for: scope, entries }: JudgedGroup,
 ): readonly Step[] {
-  if (entries.length < 2) return [];
-  const figure = envelopeFigure(
-    context,
-    entries.map(({ result }) => result),
-  );
+  // The envelope of a single case without a single state stands where its arrangements are worked.
+  const isOne = scope === 'cases' || entries.every(({ range }) => range === undefined);
+  if (entries.length === 0 || (entries.length === 1 && isOne)) return [];
+  const figure = envelopeFigure(context, entries.map(judgedBy));
   return [{ kind: 'figure', shows: 'envelope', for: scope, figure }];
 }

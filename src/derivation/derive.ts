@@ -1,5 +1,6 @@
 import { collectSymbols, type Statement, type Symbol } from '../equation/index.ts';
 import type { LoadCase, Project } from '../project/index.ts';
+import { patternCautions } from './arrangements/pattern-cautions.ts';
 import type { BeamWork } from './beam-work.ts';
 import { isIdle } from '../statics/index.ts';
 import { loadsOfCase, type CaseContext, type MemberContext } from './case-context.ts';
@@ -24,6 +25,7 @@ import type { CheckOutcome } from './sense-checks/check-outcome.ts';
 import { combinationAdds } from './sense-checks/combination-adds.ts';
 import { extremesAreGreatest } from './sense-checks/result-agrees.ts';
 import { runChecks } from './sense-checks/run-checks.ts';
+import { runRangeChecks } from './sense-checks/run-range-checks.ts';
 import { summarise } from './summarise.ts';
 
 /** The derivation, or the check that stopped it. */
@@ -43,7 +45,10 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
     const one = caseContext(context, result);
     return { context: one, checks: runChecks(one) };
   });
-  const failed = failedCase(cases) ?? failedCombination(context, work);
+  const failed =
+    failedCase(cases) ??
+    failedCombination(context, work) ??
+    firstFailed(runRangeChecks(context, work));
   if (failed !== undefined) return { failed };
   const sections = [
     ...opening(project, work, context),
@@ -108,9 +113,9 @@ function opening(
   work: BeamWork,
   context: MemberContext,
 ): readonly Section[] {
-  const results = judgedOf(work).map(({ result }) => result);
   const cautions = [
-    ...narrateCautions(context, work.solution.determinacy, results),
+    ...narrateCautions(context, work.solution.determinacy, judgedOf(work)),
+    ...patternCautions(context, project.loads.cases),
     ...work.cautions,
   ];
   return [

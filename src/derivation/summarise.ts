@@ -1,25 +1,25 @@
 import type { MemberContext } from './case-context.ts';
 import type { Summary } from './derivation.ts';
-import { signedGreatest, type Entry } from './narrators/governing.ts';
+import { judgedBy, signedGreatest, type Entry } from './narrators/governing.ts';
+import { componentEnds } from './narrators/reaction-components.ts';
 import { valueText } from './printing.ts';
 
 /** The greatest moment, shear and reaction over the entries that a member is judged on. */
 export function summarise(context: MemberContext, entries: readonly Entry[]): Summary {
   const { printing } = context;
-  const all = entries.map(({ result }) => ({
-    entry: result.mark,
-    moment: signedGreatest(
-      result.extremes.moment.max.value,
-      result.extremes.moment.min.value,
-    ),
-    shear: signedGreatest(
-      result.extremes.shear.max.value,
-      result.extremes.shear.min.value,
-    ),
-    reactions: result.reactions.flatMap(({ point, y }) =>
-      y === null ? [] : [{ point, si: y }],
-    ),
-  }));
+  const all = entries.map((entry) => {
+    const found = judgedBy(entry);
+    const { moment, shear } = found.extremes;
+    return {
+      entry: found.mark,
+      moment: signedGreatest(moment.max.value, moment.min.value),
+      shear: signedGreatest(shear.max.value, shear.min.value),
+      reactions: found.reactions.map(({ point }) => {
+        const { max, min } = componentEnds(found, { point, kind: 'y' });
+        return { point, si: signedGreatest(max, min) };
+      }),
+    };
+  });
   const greatest = (
     read: (one: (typeof all)[number]) => number,
   ): { si: number; entry: string } =>

@@ -164,17 +164,19 @@ function carriedComponents(
   return definition.carried.flatMap((carried) => {
     const from = done.get(carried.member);
     if (from?.kind !== 'worked') return [];
-    return from.work.solution.results.flatMap((result) => {
-      const isHere = ({ point }: { readonly point: string }): boolean =>
-        point === carried.point;
-      const reaction = result.reactions.find(isHere);
-      if (reaction === undefined) return [];
-      const of = { id: carried.id, case: result.mark };
-      const range = from.work.ranges.get(result.mark)?.reactions.find(isHere);
-      return range === undefined
-        ? [{ ...of, reaction }]
-        : [{ ...of, reaction: greatestComponents(range), range }];
-    });
+    return from.work.solution.results.flatMap(
+      (result): readonly CarriedComponents[] => {
+        const isHere = ({ point }: { readonly point: string }): boolean =>
+          point === carried.point;
+        const reaction = result.reactions.find(isHere);
+        if (reaction === undefined) return [];
+        const of = { id: carried.id, case: result.mark };
+        const range = from.work.ranges.get(result.mark)?.reactions.find(isHere);
+        return range === undefined
+          ? [{ ...of, reaction }]
+          : [{ ...of, reaction: greatestComponents(range), range }];
+      },
+    );
   });
 }
 

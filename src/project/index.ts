@@ -22,6 +22,8 @@ export type * from './definitions.ts';
 export { loadPath } from './load-path.ts';
 export type { LoadPath } from './load-path.ts';
 export { idealise } from './idealise/idealise.ts';
+export { spansOf } from './idealise/spans-of.ts';
+export type { BeamSpan } from './idealise/spans-of.ts';
 export type { Idealised, LoadView } from './idealise/idealise.ts';
 export { greatestComponents } from './idealise/idealise-carried-range.ts';
 export type { CarriedComponents, LeftBehind } from './idealise/idealise-carried.ts';

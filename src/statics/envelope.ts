@@ -1,6 +1,7 @@
-import type { Extreme, Piecewise } from './piecewise.ts';
+import type { Extreme } from './piecewise.ts';
+import { combine } from './piecewise/combine.ts';
 import { greatestOf, leastOf } from './piecewise/greatest.ts';
-import type { BeamResult } from './solution.ts';
+import type { BeamResult, RangeCurves, RangeResult } from './solution.ts';
 import { tieTolerance } from './tolerances.ts';
 
 /** An extreme over several results, and the mark of the one that governs. */
@@ -21,8 +22,30 @@ export interface Envelope {
   readonly moment: EnvelopeExtremes;
 }
 
+/** What was found for an entry: one state, or a greatest and a least. */
+export type EntryResult = BeamResult | RangeResult;
+
 /** One of the three internal forces. */
 export type InternalForceName = 'axial' | 'shear' | 'moment';
+
+const nothing: Extreme = { value: 0, x: 0 };
+
+/** The extremes of one internal force of an entry; a range that knows no axial force has none. */
+export function extremesFound(
+  found: EntryResult,
+  name: InternalForceName,
+): { readonly max: Extreme; readonly min: Extreme } {
+  return found.extremes[name] ?? { max: nothing, min: nothing };
+}
+
+/** The greatest and the least of one internal force at every station; of a single state they are one. */
+export function curvesFound(found: EntryResult, name: InternalForceName): RangeCurves {
+  const curve = found[name];
+  if (curve !== undefined)
+    return 'pieces' in curve ? { max: curve, min: curve } : curve;
+  const none = combine([{ factor: 0, f: curvesFound(found, 'shear').max }]);
+  return { max: none, min: none };
+}
 
 /**
  * The extremes over several results of one beam; where results agree to 1e-9 of the greatest
@@ -30,17 +53,17 @@ export type InternalForceName = 'axial' | 'shear' | 'moment';
  *
  * @throws RangeError where there is no result.
  */
-export function envelope(results: readonly BeamResult[]): Envelope {
+export function envelope(results: readonly EntryResult[]): Envelope {
   const of = (name: InternalForceName): EnvelopeExtremes => ({
-    max: governing(results, (result) => result.extremes[name].max, 1),
-    min: governing(results, (result) => result.extremes[name].min, -1),
+    max: governing(results, (result) => extremesFound(result, name).max, 1),
+    min: governing(results, (result) => extremesFound(result, name).min, -1),
   });
   return { axial: of('axial'), shear: of('shear'), moment: of('moment') };
 }
 
 function governing(
-  results: readonly BeamResult[],
-  read: (result: BeamResult) => Extreme,
+  results: readonly EntryResult[],
+  read: (result: EntryResult) => Extreme,
   sense: 1 | -1,
 ): GoverningExtreme {
   const all = results.map((result) => ({ ...read(result), result: result.mark }));
@@ -53,9 +76,12 @@ function governing(
 
 /** The greatest and the least of one internal force at every station, over several results of one beam. */
 export function envelopeCurves(
-  results: readonly BeamResult[],
+  results: readonly EntryResult[],
   name: InternalForceName,
-): { readonly max: Piecewise; readonly min: Piecewise } {
-  const curves = results.map((result) => result[name]);
-  return { max: greatestOf(curves), min: leastOf(curves) };
+): RangeCurves {
+  const curves = results.map((result) => curvesFound(result, name));
+  return {
+    max: greatestOf(curves.map(({ max }) => max)),
+    min: leastOf(curves.map(({ min }) => min)),
+  };
 }

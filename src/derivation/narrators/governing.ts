@@ -1,11 +1,18 @@
 import type { Symbol } from '../../equation/index.ts';
 import type { Combination } from '../../standards/index.ts';
-import type { BeamResult } from '../../statics/index.ts';
+import type {
+  BeamResult,
+  EntryResult,
+  Extreme,
+  RangeResult,
+} from '../../statics/index.ts';
 import { momentSymbol, shearSymbol } from '../symbols.ts';
 
 /** A result and the combination that it is for; cases have none. */
 export interface Entry {
   readonly result: BeamResult;
+  /** Where the entry has no single state: its bounds. `result` is then the state that is narrated. */
+  readonly range?: RangeResult;
   readonly combination?: Combination;
 }
 
@@ -23,11 +30,14 @@ export function signedGreatest(a: number, b: number): number {
   return Math.abs(b) > Math.abs(a) * (1 + 1e-9) ? b : a;
 }
 
+/** What an entry is judged on: its bounds where it has no single state. */
+export function judgedBy({ result, range }: Entry): EntryResult {
+  return range ?? result;
+}
+
 /** An extreme of one entry, signed, with its station. */
-export function extremeOf(
-  { extremes: { shear, moment } }: BeamResult,
-  what: Governed,
-): { readonly value: number; readonly x: number } {
+export function extremeOf(entry: Entry, what: Governed): Extreme {
+  const { shear, moment } = judgedBy(entry).extremes;
   if (what === 'moment-max') return moment.max;
   if (what === 'moment-min') return moment.min;
   const isMax = signedGreatest(shear.max.value, shear.min.value) === shear.max.value;
@@ -35,8 +45,8 @@ export function extremeOf(
 }
 
 /** How much an entry gives of what is sought: positive where it gives any. */
-export function sizeOf({ result }: Entry, what: Governed): number {
-  const { value } = extremeOf(result, what);
+export function sizeOf(entry: Entry, what: Governed): number {
+  const { value } = extremeOf(entry, what);
   if (what === 'shear') return Math.abs(value);
   return what === 'moment-max' ? value : 0 - value;
 }

@@ -1,15 +1,15 @@
-import type { BeamResult } from '../../statics/index.ts';
+import type { EntryResult, Extreme } from '../../statics/index.ts';
 import type { MemberContext } from '../case-context.ts';
 import { cell, decimalsOf, unitName } from '../printing.ts';
 import type { CombinationStep, EntryRow } from '../steps.ts';
-import { extremeOf, type JudgedGroup } from './governing.ts';
+import { extremeOf, judgedBy, type Entry, type JudgedGroup } from './governing.ts';
 import { narrateGoverning } from './narrate-governing.ts';
-import { componentsOf, componentValue } from './reaction-components.ts';
+import { componentEnds, componentsOf, type Component } from './reaction-components.ts';
 
 /** Item 8 for one group: every entry's values in a table, which governs, and that the others do not. */
 export function narrateCombinations(
   context: MemberContext,
-  cases: readonly BeamResult[],
+  cases: readonly Entry[],
   group: JudgedGroup,
 ): readonly CombinationStep[] {
   if (group.entries.length === 0) return [];
@@ -25,44 +25,46 @@ function tableOf(
   governing: readonly CombinationStep[],
 ): CombinationStep {
   const { printing } = context;
-  // A column that no entry feels, all of it 0, is left out; the steps above have said that it is 0.
-  const columns = componentsOf(context).filter(
-    (component) =>
-      component.kind === 'y' ||
-      group.entries.some(({ result }) => componentValue(result, component) !== 0),
-  );
-  const columnValues = columns.map((column) =>
-    group.entries.map(({ result }) => componentValue(result, column)),
-  );
-  const decimals = columnValues.map((values, i) =>
-    decimalsOf(printing, columns[i]?.kind === 'moment' ? 'moment' : 'force', values),
-  );
-  const greatest = (result: BeamResult): number => extremeOf(result, 'shear').value;
-  const of = (read: (result: BeamResult) => number, what: 'force' | 'moment'): number =>
+  const { entries } = group;
+  const all = entries.map(judgedBy);
+  const columns = componentsOf(context).filter((component) => isFelt(all, component));
+  const decimals = columns.map((component) =>
     decimalsOf(
       printing,
-      what,
-      group.entries.map(({ result }) => read(result)),
-    );
-  const shearDecimals = of(greatest, 'force');
-  const maxDecimals = of((result) => result.extremes.moment.max.value, 'moment');
-  const minDecimals = of((result) => result.extremes.moment.min.value, 'moment');
-  const rows = group.entries.map(({ result, combination }): EntryRow => ({
-    mark: result.mark,
-    clauses: combination?.clauses ?? [],
-    reactions: columns.map((column, i) =>
+      baseOf(component),
+      all.flatMap((found) => Object.values(componentEnds(found, component))),
+    ),
+  );
+  const reactions = (found: EntryResult, end: 'max' | 'min'): EntryRow['reactions'] =>
+    columns.map((component, i) =>
       cell(
         printing,
-        column.kind === 'moment' ? 'moment' : 'force',
-        componentValue(result, column),
+        baseOf(component),
+        componentEnds(found, component)[end],
         decimals[i] ?? 0,
       ),
-    ),
-    shear: cell(printing, 'force', greatest(result), shearDecimals),
-    momentMax: cell(printing, 'moment', result.extremes.moment.max.value, maxDecimals),
-    momentMin: cell(printing, 'moment', result.extremes.moment.min.value, minDecimals),
+    );
+  const column = (
+    what: 'force' | 'moment',
+    read: (entry: Entry) => Extreme,
+  ): ((entry: Entry) => EntryRow['shear']) => {
+    const values = entries.map((entry) => read(entry).value);
+    const count = decimalsOf(printing, what, values);
+    return (entry) => cell(printing, what, read(entry).value, count);
+  };
+  const shear = column('force', (entry) => extremeOf(entry, 'shear'));
+  const most = column('moment', (entry) => judgedBy(entry).extremes.moment.max);
+  const least = column('moment', (entry) => judgedBy(entry).extremes.moment.min);
+  const rows = entries.map((entry): EntryRow => ({
+    mark: entry.result.mark,
+    clauses: entry.combination?.clauses ?? [],
+    reactions: reactions(judgedBy(entry), 'max'),
+    ...(entry.range === undefined ? {} : { least: reactions(entry.range, 'min') }),
+    shear: shear(entry),
+    momentMax: most(entry),
+    momentMin: least(entry),
     governs: governing.flatMap((step) =>
-      step.kind === 'governing' && step.entry === result.mark ? [step.what] : [],
+      step.kind === 'governing' && step.entry === entry.result.mark ? [step.what] : [],
     ),
   }));
   return {
@@ -71,5 +73,19 @@ function tableOf(
     columns: columns.map(({ symbol }) => symbol),
     units: { force: unitName(printing, 'force'), moment: unitName(printing, 'moment') },
     rows,
+    hasRanges: entries.some(({ range }) => range !== undefined),
   };
+}
+
+/** A column that no entry feels, all of it 0, is left out; the steps above have said that it is 0. */
+function isFelt(all: readonly EntryResult[], component: Component): boolean {
+  if (component.kind === 'y') return true;
+  return all.some((found) => {
+    const { max, min } = componentEnds(found, component);
+    return max !== 0 || min !== 0;
+  });
+}
+
+function baseOf({ kind }: Component): 'force' | 'moment' {
+  return kind === 'moment' ? 'moment' : 'force';
 }

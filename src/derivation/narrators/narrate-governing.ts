@@ -6,7 +6,14 @@ import {
   type Statement,
   type Term,
 } from '../../equation/index.ts';
-import { valueAt, type BeamResult } from '../../statics/index.ts';
+import {
+  curvesFound,
+  valueAt,
+  type Arrangement,
+  type Extreme,
+  type Side,
+} from '../../statics/index.ts';
+import { arrangementText } from '../arrangements/choice-names.ts';
 import type { MemberContext } from '../case-context.ts';
 import { numberText, value } from '../printing.ts';
 import type { CombinationStep } from '../steps.ts';
@@ -15,6 +22,7 @@ import {
   extremeOf,
   extremeSymbol,
   governingEntry,
+  judgedBy,
   sizeOf,
   type Entry,
   type Governed,
@@ -25,7 +33,7 @@ import { placeAtStation } from './places.ts';
 /** Which entry governs one quantity, worked from its cases at the governing station, and the next after it. */
 export function narrateGoverning(
   context: MemberContext,
-  cases: readonly BeamResult[],
+  cases: readonly Entry[],
   group: JudgedGroup,
   what: Governed,
 ): readonly CombinationStep[] {
@@ -36,7 +44,7 @@ export function narrateGoverning(
     group.entries.filter((entry) => !isEqual(entry)),
     what,
   );
-  const extreme = extremeOf(first.result, what);
+  const extreme = extremeOf(first, what);
   const base = what === 'shear' ? 'force' : 'moment';
   return [
     {
@@ -46,6 +54,7 @@ export function narrateGoverning(
       entry: first.result.mark,
       clauses: first.combination?.clauses ?? [],
       at: placeAtStation(context, extreme.x),
+      ...arrangementOf(context, extreme),
       statement: superposed(context, cases, first, { what, extreme }),
       equals: group.entries
         .filter((entry) => entry !== first && isEqual(entry))
@@ -55,11 +64,7 @@ export function narrateGoverning(
         : {
             next: {
               entry: second.result.mark,
-              value: value(
-                context.printing,
-                base,
-                extremeOf(second.result, what).value,
-              ),
+              value: value(context.printing, base, extremeOf(second, what).value),
               share: numberText((100 * sizeOf(second, what)) / sizeOf(first, what), 3),
             },
           }),
@@ -67,23 +72,32 @@ export function narrateGoverning(
   ];
 }
 
-/** `M_max = 1.2 (18.0 kip·ft) + 1.6 (24.0 kip·ft) = 60.0 kip·ft`, the cases' values at one station and side. */
+/** How the loads stand at an extreme of an entry without a single state, in words. */
+export function arrangementOf(
+  { choiceNames }: Pick<MemberContext, 'choiceNames'>,
+  extreme: Extreme & { readonly arrangement?: Arrangement },
+): { readonly arrangement?: string } {
+  const { arrangement } = extreme;
+  const text =
+    arrangement === undefined ? '' : arrangementText(choiceNames, arrangement);
+  return text === '' ? {} : { arrangement: text };
+}
+
+/**
+ * `M_max = 1.2 (18.0 kip·ft) + 1.6 (24.0 kip·ft) = 60.0 kip·ft`, the cases' values at one station and side; of
+ * a case without a single state its greatest or least there, whichever is sought.
+ */
 function superposed(
   context: MemberContext,
-  cases: readonly BeamResult[],
-  { result, combination }: Entry,
-  of: {
-    readonly what: Governed;
-    readonly extreme: { readonly value: number; readonly x: number };
-  },
+  cases: readonly Entry[],
+  entry: Entry,
+  { what, extreme }: { readonly what: Governed; readonly extreme: Extreme },
 ): Statement {
   const { printing } = context;
-  const { what, extreme } = of;
   const base = what === 'shear' ? 'force' : 'moment';
-  const curve = what === 'shear' ? 'shear' : 'moment';
   const symbol = extremeSymbol(what);
   const total = value(printing, base, extreme.value);
-  if (combination === undefined) {
+  if (entry.combination === undefined) {
     return {
       lines: [
         {
@@ -95,15 +109,20 @@ function superposed(
       ],
     };
   }
-  const side =
-    Math.abs(valueAt(result[curve], extreme.x, 'left') - extreme.value) <=
-    1e-9 * Math.abs(extreme.value)
-      ? 'left'
-      : 'right';
-  const terms = combination.factors.flatMap(
+  const curve = what === 'shear' ? 'shear' : 'moment';
+  const isLeast =
+    what === 'moment-min' || (what === 'shear' && isLeastShear(entry, extreme));
+  const at = (one: Entry, sense: 'max' | 'min', side: Side): number =>
+    valueAt(curvesFound(judgedBy(one), curve)[sense], extreme.x, side);
+  const sought = isLeast ? 'min' : 'max';
+  const isLeft =
+    Math.abs(at(entry, sought, 'left') - extreme.value) <=
+    1e-9 * Math.abs(extreme.value);
+  const terms = entry.combination.factors.flatMap(
     ({ case: mark, factor }): readonly Term[] => {
-      const from = cases.find((candidate) => candidate.mark === mark);
-      const si = from === undefined ? 0 : valueAt(from[curve], extreme.x, side);
+      const from = cases.find(({ result }) => result.mark === mark);
+      const sense = factor < 0 === isLeast ? 'max' : 'min';
+      const si = from === undefined ? 0 : at(from, sense, isLeft ? 'left' : 'right');
       const figure = value(printing, base, Math.abs(si));
       const of_ =
         Math.abs(factor) === 1 ? figure : product(number(Math.abs(factor)), figure);
@@ -116,4 +135,9 @@ function superposed(
       { chain: [{ sign: '=', of: total }], boxed: true },
     ],
   };
+}
+
+/** True where the shear of greatest size is the least and not the greatest of its entry. */
+function isLeastShear(entry: Entry, extreme: Extreme): boolean {
+  return judgedBy(entry).extremes.shear.min.value === extreme.value;
 }

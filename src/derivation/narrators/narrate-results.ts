@@ -7,11 +7,13 @@ import {
   extremeOf,
   extremeSymbol,
   governingEntry,
+  judgedBy,
   sizeOf,
   type Entry,
   type JudgedGroup,
 } from './governing.ts';
-import { componentsOf } from './reaction-components.ts';
+import { componentEnds, componentsOf } from './reaction-components.ts';
+import { arrangementOf } from './narrate-governing.ts';
 import { placeAtStation } from './places.ts';
 
 /** Item 10: the governing results of the member, and where its reactions go. */
@@ -58,7 +60,7 @@ function internal(
   return internals.flatMap((what): readonly ResultLine[] => {
     const entry = governingEntry(entries, what);
     if (entry === undefined || sizeOf(entry, what) <= 0) return [];
-    const extreme = extremeOf(entry.result, what);
+    const extreme = extremeOf(entry, what);
     const display = what === 'shear' ? 'force' : 'moment';
     return [
       {
@@ -66,6 +68,7 @@ function internal(
         statement: boxed(context, extremeSymbol(what), display, extreme.value),
         at: placeAtStation(context, extreme.x),
         entry: entry.result.mark,
+        ...arrangementOf(context, extreme),
       },
     ];
   });
@@ -77,17 +80,16 @@ function reactions(
   entries: readonly Entry[],
 ): readonly ResultLine[] {
   return componentsOf(context).flatMap((component) => {
-    const values = entries.map((entry) => ({
+    const ends = entries.map((entry) => ({
       entry: entry.result.mark,
-      si:
-        entry.result.reactions.find(({ point }) => point === component.point)?.[
-          component.kind
-        ] ?? 0,
+      ...componentEnds(judgedBy(entry), component),
     }));
-    const [first, ...rest] = values;
+    const [first, ...rest] = ends;
     if (first === undefined) return [];
-    const max = rest.reduce((a, b) => (b.si > a.si ? b : a), first);
-    const min = rest.reduce((a, b) => (b.si < a.si ? b : a), first);
+    const most = rest.reduce((a, b) => (b.max > a.max ? b : a), first);
+    const least = rest.reduce((a, b) => (b.min < a.min ? b : a), first);
+    const max = { entry: most.entry, si: most.max };
+    const min = { entry: least.entry, si: least.min };
     const kept = [max, min].filter(
       ({ si }, index) => si !== 0 && (index === 0 ? si > 0 : si < 0),
     );

@@ -1,5 +1,5 @@
 import type { Symbol } from '../../equation/index.ts';
-import type { BeamResult, Restraint } from '../../statics/index.ts';
+import type { EntryResult, Restraint } from '../../statics/index.ts';
 import type { MemberContext } from '../case-context.ts';
 import { reactionSymbol } from '../symbols.ts';
 
@@ -28,7 +28,12 @@ export function componentsOf({
   });
 }
 
-/** What a result gives for a component, N or N·m. */
-export function componentValue(result: BeamResult, { point, kind }: Component): number {
-  return result.reactions.find((reaction) => reaction.point === point)?.[kind] ?? 0;
+/** What an entry gives for a component at most and at least, N or N·m; of a single state both are one. */
+export function componentEnds(
+  found: EntryResult,
+  { point, kind }: Pick<Component, 'point' | 'kind'>,
+): { readonly max: number; readonly min: number } {
+  const value = found.reactions.find((one) => one.point === point)?.[kind] ?? 0;
+  if (typeof value === 'number') return { max: value, min: value };
+  return { max: value.max.value, min: value.min.value };
 }

@@ -1,4 +1,9 @@
-import { partsOf, type BeamResult, type Load } from '../../statics/index.ts';
+import {
+  partsOf,
+  type BeamResult,
+  type EntryResult,
+  type Load,
+} from '../../statics/index.ts';
 import { pointAt, type MemberContext } from '../case-context.ts';
 import { degreesOf } from '../direction.ts';
 import { lengthText, valueText } from '../printing.ts';
@@ -42,7 +47,7 @@ export function describeDiagrams(context: MemberContext, result: BeamResult): st
 /** What an envelope shows. */
 export function describeEnvelope(
   context: MemberContext,
-  results: readonly BeamResult[],
+  results: readonly EntryResult[],
 ): string {
   const each = results.map(
     (result) => `${result.mark}: ${extremesText(context, result)}`,
@@ -50,7 +55,7 @@ export function describeEnvelope(
   return `Envelope of shear and moment. ${each.join('. ')}.`;
 }
 
-function extremesText(context: MemberContext, { extremes }: BeamResult): string {
+function extremesText(context: MemberContext, { extremes }: EntryResult): string {
   const { printing } = context;
   const one = (
     what: 'force' | 'moment',

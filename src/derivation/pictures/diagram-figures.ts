@@ -4,6 +4,7 @@ import {
   extremesOf,
   keyStations,
   type BeamResult,
+  type EntryResult,
   type Piecewise,
 } from '../../statics/index.ts';
 import { formatNumber } from '../../units/index.ts';
@@ -46,7 +47,7 @@ export function diagramsFigure(context: MemberContext, result: BeamResult): Figu
 /** The greatest and least shear and moment over several results. */
 export function envelopeFigure(
   context: MemberContext,
-  results: readonly BeamResult[],
+  results: readonly EntryResult[],
 ): FigureSpec {
   const picture = memberPicture(context, {
     supports: pictureSupports(context),

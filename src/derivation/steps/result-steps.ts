@@ -5,7 +5,10 @@ import type { Place } from './shared.ts';
 export interface EntryRow {
   readonly mark: string;
   readonly clauses: readonly string[];
+  /** Of an entry without a single state the greatest of each. */
   readonly reactions: readonly Expression[];
+  /** Of an entry without a single state the least of each; absent for one that has it. */
+  readonly least?: readonly Expression[];
   readonly shear: Expression;
   readonly momentMax: Expression;
   readonly momentMin: Expression;
@@ -20,6 +23,8 @@ export type CombinationStep =
       readonly columns: readonly Symbol[];
       readonly units: { readonly force: string; readonly moment: string };
       readonly rows: readonly EntryRow[];
+      /** True where an entry has no single state: its greatest and least do not act together. */
+      readonly hasRanges: boolean;
     }
   | {
       readonly kind: 'governing';
@@ -28,6 +33,8 @@ export type CombinationStep =
       readonly entry: string;
       readonly clauses: readonly string[];
       readonly at: Place;
+      /** How the loads stand that may stand in several ways; absent where none do. */
+      readonly arrangement?: string;
       readonly statement: Statement;
       /** Entries that come to the same; the first in the list is said to govern. */
       readonly equals: readonly string[];
@@ -45,6 +52,8 @@ export interface ResultLine {
   readonly statement: Statement;
   readonly at: Place;
   readonly entry: string;
+  /** How the loads stand that may stand in several ways; absent where none do. */
+  readonly arrangement?: string;
 }
 
 /** Facts of the results box. */
