@@ -8,6 +8,7 @@ import { closingSections, judgedGroups, judgedOf } from './closing-sections.ts';
 import type { BeamDerivation, Section, Summary } from './derivation.ts';
 import { mapStatements, statementsOf } from './map-statements.ts';
 import { caseContext, memberContext } from './member-context.ts';
+import { narrateAgreement } from './narrators/narrate-agreement.ts';
 import { narrateCautions } from './narrators/narrate-cautions.ts';
 import { narrateEquations, narrateNoLoads } from './narrators/narrate-equations.ts';
 import { narrateGiven } from './narrators/narrate-given.ts';
@@ -176,7 +177,11 @@ function caseSections(
     {
       kind: 'reasonable',
       case: head,
-      steps: [...checks, { kind: 'agreement', count: checks.length }],
+      steps: [
+        ...checks,
+        ...narrateAgreement(context),
+        { kind: 'agreement', count: checks.length },
+      ],
     },
     {
       kind: 'internal-forces',

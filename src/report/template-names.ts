@@ -39,5 +39,6 @@ export const templateNames: readonly string[] = [
   'step-system',
   'step-take-apart',
   'step-taken',
+  'step-ways-agree',
   'step-zero-shear',
 ];

@@ -7,10 +7,11 @@ import {
   curvesFromTheRight,
   extremesAreGreatest,
 } from './result-agrees.ts';
+import { handAgrees } from './hand-agrees.ts';
 import { spanChecks } from './span-checks.ts';
 import { standardCaseChecks } from './standard-cases.ts';
 
-/** Every kind of check, in the order of the sheet; the last four are worked without being printed. */
+/** Every kind of check, in the order of the sheet; the last five are worked without being printed. */
 const checks: readonly ((context: CaseContext) => readonly CheckOutcome[])[] = [
   closureChecks,
   spanChecks,
@@ -22,6 +23,7 @@ const checks: readonly ((context: CaseContext) => readonly CheckOutcome[])[] = [
   componentsAgree,
   curvesFromTheRight,
   extremesAreGreatest,
+  handAgrees,
 ];
 
 /**

@@ -1,4 +1,5 @@
 import type { Statement } from '../../equation/index.ts';
+import type { HandMethod } from '../redundants/choose-method.ts';
 
 /** A check that is a theorem under its conditions; a false one stops the sheet. */
 export interface CheckFact {
@@ -25,4 +26,16 @@ export interface CheckFact {
 
 /** Facts of reasonableness. */
 export type ReasonStep =
-  CheckFact | { readonly kind: 'agreement'; readonly count: number };
+  | CheckFact
+  /** An indeterminate member solved a second way, and the hand method compared with what is reported. */
+  | {
+      readonly kind: 'ways-agree';
+      readonly method: HandMethod;
+      /** Shares of scale, `3e-16`. */
+      readonly difference: string;
+      readonly allowed: string;
+      readonly condition: string;
+      readonly byHand: string;
+      readonly byHandAllowed: string;
+    }
+  | { readonly kind: 'agreement'; readonly count: number };
