@@ -6,7 +6,7 @@ import { elasticCurve } from './elastic/displacement.ts';
 import { elasticSolver, type ElasticSolution } from './elastic/elastic-solver.ts';
 import { equilibriumSystem } from './equilibrium-system.ts';
 import type { BeamResult, Determinacy, Unsolved } from './solution.ts';
-import type { BeamStructure, FreeCurvature, Load } from './structure.ts';
+import type { BeamStructure, Load } from './structure.ts';
 import { tidyLoads, tidyStructure } from './tidy-structure.ts';
 import { closureTolerance } from './tolerances.ts';
 
@@ -134,35 +134,45 @@ function stateOf(frame: Frame, { mark, loads, movementsOf }: Asked): BeamState {
     cases: [mark],
   };
   const solution = elastic?.solve(structure.loads, movementsOf);
-  const agreement = statics === undefined ? solution?.agreement : undefined;
-  if (agreement !== undefined && !(agreement.difference <= agreement.allowed))
+  if (statics !== undefined) {
+    const components = componentsByStatics(structure, statics, { mark, determinacy });
+    const result = beamResult(structure, { mark, loading: mark }, components);
+    return withDisplacement(frame, result, solution, movementsOf);
+  }
+  if (solution === undefined) throw new RangeError('neither statics nor stiffness');
+  const { agreement, anchors } = solution;
+  if (!(agreement.difference <= agreement.allowed))
     return disagreement(determinacy, mark, agreement);
-  const components =
-    statics === undefined
-      ? sharedAlong(structure, mark, solution)
-      : componentsByStatics(structure, statics, { mark, determinacy });
-  const entry = { mark, loading: mark };
-  const anchors = statics === undefined ? solution?.anchors : undefined;
-  const result = beamResult(
-    structure,
-    anchors === undefined ? entry : { ...entry, anchors },
-    components,
-  );
-  const agreed = agreement === undefined ? result : { ...result, agreement };
+  const components = sharedAlong(structure, mark, solution.components);
+  const result = beamResult(structure, { mark, loading: mark, anchors }, components);
+  return withDisplacement(frame, { ...result, agreement }, solution, movementsOf);
+}
+
+/** The result with its elastic curve, where the stiffness is known. */
+function withDisplacement(
+  { structure, determinacy, elastic }: Frame,
+  result: BeamResult,
+  solution: ElasticSolution | undefined,
+  movementsOf: string | undefined,
+): BeamState {
   if (
     solution === undefined ||
     elastic === undefined ||
     structure.stiffness === undefined
   )
-    return { kind: 'state', result: agreed };
-  const free = curvaturesOf(structure, movementsOf);
+    return { kind: 'state', result };
+  const free = (structure.curvatures ?? []).filter(
+    ({ case: of }) => of === movementsOf,
+  );
   const curve = elasticCurve(elastic.model, solution.state, result.moment, free);
-  if (!(curve.mismatch <= closureTolerance)) {
-    const { condition } = solution.agreement;
-    const apart = { difference: curve.mismatch, allowed: closureTolerance, condition };
-    return disagreement(determinacy, mark, apart);
-  }
-  return { kind: 'state', result: { ...agreed, displacement: curve.displacement } };
+  if (curve.mismatch <= closureTolerance)
+    return { kind: 'state', result: { ...result, displacement: curve.displacement } };
+  const { condition } = solution.agreement;
+  return disagreement(determinacy, result.mark, {
+    difference: curve.mismatch,
+    allowed: closureTolerance,
+    condition,
+  });
 }
 
 function disagreement(
@@ -174,20 +184,12 @@ function disagreement(
   return { kind: 'unsolved', unsolved: { reason, determinacy, case: mark, agreement } };
 }
 
-function curvaturesOf(
-  structure: BeamStructure,
-  movementsOf: string | undefined,
-): readonly FreeCurvature[] {
-  return (structure.curvatures ?? []).filter((free) => free.case === movementsOf);
-}
-
 /** The components that bending gives, and beside them those along the beam. */
 function sharedAlong(
   structure: BeamStructure,
   mark: string,
-  solution: ElasticSolution | undefined,
+  components: readonly (readonly number[])[],
 ): readonly (readonly number[])[] {
-  const components = solution?.components ?? [];
   const isHeldAlong = structure.supports.some(({ restraints }) =>
     restraints.some(actsAlongBeam),
   );

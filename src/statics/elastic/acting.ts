@@ -1,4 +1,4 @@
-import { intensityAt } from '../resultants.ts';
+import { intensityAt, type DistributedLoad } from '../resultants.ts';
 import type { BeamStructure, Load } from '../structure.ts';
 import type { ElasticModel, Hold } from './elastic-model.ts';
 
@@ -87,27 +87,41 @@ function layLoad(
   load: Load,
   lay: (place: number, load: BarLoad) => void,
 ): void {
+  const barUnder = (
+    x: number,
+    side: 'left' | 'right',
+  ): { readonly place: number; readonly at: number } => {
+    const place = barAt(model, x, side);
+    return { place, at: x - (model.bars[place]?.from ?? 0) };
+  };
   switch (load.kind) {
     case 'point': {
-      const place = barAt(model, load.x, 'left');
-      const at = load.x - (model.bars[place]?.from ?? 0);
+      const { place, at } = barUnder(load.x, 'left');
       if (load.fy !== 0) lay(place, { kind: 'force', at, force: load.fy });
       return;
     }
     case 'couple': {
-      const place = barAt(model, load.x, load.side ?? 'left');
-      const at = load.x - (model.bars[place]?.from ?? 0);
+      const { place, at } = barUnder(load.x, load.side ?? 'left');
       lay(place, { kind: 'couple', at, couple: load.m });
       return;
     }
     case 'distributed':
-      if (load.y1 === 0 && load.y2 === 0) return;
-      for (const { place, from, to } of stretchesUnder(model, load.from, load.to)) {
-        const start = model.bars[place]?.from ?? 0;
-        const [, q1] = intensityAt(load, Math.max(start, load.from));
-        const [, q2] = intensityAt(load, Math.min(model.bars[place]?.to ?? 0, load.to));
-        lay(place, { kind: 'spread', from, to, q1, q2 });
-      }
+      laySpread(model, load, lay);
+  }
+}
+
+function laySpread(
+  model: ElasticModel,
+  load: DistributedLoad,
+  lay: (place: number, load: BarLoad) => void,
+): void {
+  if (load.y1 === 0 && load.y2 === 0) return;
+  for (const { place, from, to } of stretchesUnder(model, load.from, load.to)) {
+    const bar = model.bars[place];
+    if (bar === undefined) continue;
+    const [, q1] = intensityAt(load, Math.max(bar.from, load.from));
+    const [, q2] = intensityAt(load, Math.min(bar.to, load.to));
+    lay(place, { kind: 'spread', from, to, q1, q2 });
   }
 }
 

@@ -1,8 +1,8 @@
 import {
   divide,
+  entryAt,
   multiply,
   subtract,
-  zero,
   type DoubleDouble,
 } from './double-double.ts';
 
@@ -27,21 +27,21 @@ export interface LdlFactors {
 export function factorLdl(matrix: SymmetricBand): LdlFactors {
   const rows: DoubleDouble[][] = [];
   const entry = (row: number, column: number): DoubleDouble =>
-    rows[row]?.[row - column] ?? zero;
+    entryAt(rows[row], row - column);
   for (const [i, given] of matrix.entries()) {
     const row = [...given];
     rows.push(row);
     const first = Math.max(0, i - given.length + 1);
     // L·D of the row comes first: each later column needs it of the earlier ones.
     for (let j = first; j < i; j += 1) {
-      let rest = row[i - j] ?? zero;
+      let rest = entryAt(row, i - j);
       for (let k = first; k < j; k += 1)
-        rest = subtract(rest, multiply(row[i - k] ?? zero, entry(j, k)));
+        rest = subtract(rest, multiply(entryAt(row, i - k), entry(j, k)));
       row[i - j] = rest;
     }
-    let pivot = row[0] ?? zero;
+    let pivot = entryAt(row, 0);
     for (let k = first; k < i; k += 1) {
-      const product = row[i - k] ?? zero;
+      const product = entryAt(row, i - k);
       const factor = divide(product, entry(k, k));
       pivot = subtract(pivot, multiply(product, factor));
       row[i - k] = factor;
@@ -60,17 +60,17 @@ export function solveLdl(
 ): readonly DoubleDouble[] {
   const x = [...rightHandSide];
   for (const [i, row] of rows.entries()) {
-    let rest = x[i] ?? zero;
+    let rest = entryAt(x, i);
     for (let k = 1; k < row.length && k <= i; k += 1)
-      rest = subtract(rest, multiply(row[k] ?? zero, x[i - k] ?? zero));
+      rest = subtract(rest, multiply(entryAt(row, k), entryAt(x, i - k)));
     x[i] = rest;
   }
-  for (const [i, row] of rows.entries()) x[i] = divide(x[i] ?? zero, row[0] ?? zero);
+  for (const [i, row] of rows.entries()) x[i] = divide(entryAt(x, i), entryAt(row, 0));
   for (let i = rows.length - 1; i >= 0; i -= 1) {
     const row = rows[i] ?? [];
-    const value = x[i] ?? zero;
+    const value = entryAt(x, i);
     for (let k = 1; k < row.length && k <= i; k += 1)
-      x[i - k] = subtract(x[i - k] ?? zero, multiply(row[k] ?? zero, value));
+      x[i - k] = subtract(entryAt(x, i - k), multiply(entryAt(row, k), value));
   }
   return x;
 }

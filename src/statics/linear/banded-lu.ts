@@ -1,8 +1,8 @@
 import {
   divide,
+  entryAt,
   multiply,
   subtract,
-  zero,
   type DoubleDouble,
 } from './double-double.ts';
 
@@ -84,7 +84,7 @@ function scaled({ first, entries }: BandRow, scale: number): BandRow {
 }
 
 function entryOf({ first, entries }: BandRow, column: number): DoubleDouble {
-  return entries[column - first] ?? zero;
+  return entryAt(entries, column - first);
 }
 
 function bestPivot(rows: readonly BandRow[], column: number, end: number): number {
@@ -123,18 +123,18 @@ export function solveBandedLu(
     return [high * scale, low * scale];
   });
   for (const [column, { pivotRow, factors }] of steps.entries()) {
-    const value = x[pivotRow] ?? zero;
-    x[pivotRow] = x[column] ?? zero;
+    const value = entryAt(x, pivotRow);
+    x[pivotRow] = entryAt(x, column);
     x[column] = value;
     for (const { row, factor } of factors)
-      x[row] = subtract(x[row] ?? zero, multiply(factor, value));
+      x[row] = subtract(entryAt(x, row), multiply(factor, value));
   }
   for (let i = upper.length - 1; i >= 0; i -= 1) {
     const { entries } = upper[i] ?? { entries: [] };
-    let rest = x[i] ?? zero;
+    let rest = entryAt(x, i);
     for (let k = 1; k < entries.length; k += 1)
-      rest = subtract(rest, multiply(entries[k] ?? zero, x[i + k] ?? zero));
-    x[i] = divide(rest, entries[0] ?? zero);
+      rest = subtract(rest, multiply(entryAt(entries, k), entryAt(x, i + k)));
+    x[i] = divide(rest, entryAt(entries, 0));
   }
   return x;
 }

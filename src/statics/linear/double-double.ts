@@ -92,3 +92,11 @@ export function times(factor: number, a: DoubleDouble): DoubleDouble {
 export function sumOf(terms: readonly DoubleDouble[]): DoubleDouble {
   return terms.reduce(add, zero);
 }
+
+/** An entry of a list; zero where it has none. */
+export function entryAt(
+  values: readonly DoubleDouble[] | undefined,
+  index: number,
+): DoubleDouble {
+  return values?.[index] ?? zero;
+}
