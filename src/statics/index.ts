@@ -71,6 +71,7 @@ export type {
   Unsolved,
 } from './solution.ts';
 export { isClosed } from './residuals.ts';
+export { compatibilityOf } from './elastic/compatibility.ts';
 export { superpose } from './superpose.ts';
 export { marksWithoutState, optionResults } from './choices/option-results.ts';
 export type {
