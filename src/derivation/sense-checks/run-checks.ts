@@ -8,6 +8,7 @@ import {
   extremesAreGreatest,
 } from './result-agrees.ts';
 import { handAgrees } from './hand-agrees.ts';
+import { displacementChecks } from './displacement-checks.ts';
 import { spanChecks } from './span-checks.ts';
 import { standardCaseChecks } from './standard-cases.ts';
 
