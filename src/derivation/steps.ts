@@ -2,6 +2,7 @@ import type { ReasonStep } from './steps/check-steps.ts';
 import type { EquationStep } from './steps/equation-steps.ts';
 import type { GivenStep } from './steps/given-steps.ts';
 import type { InternalStep } from './steps/internal-steps.ts';
+import type { ForceStep, RigidityStep } from './steps/redundant-steps.ts';
 import type { CombinationStep, ResultStep } from './steps/result-steps.ts';
 import type { CautionStep, FigureStep } from './steps/sheet-steps.ts';
 import type { StaticsStep } from './steps/statics-steps.ts';
@@ -12,6 +13,8 @@ export type Step =
   | GivenStep
   | StaticsStep
   | SystemStep
+  | RigidityStep
+  | ForceStep
   | EquationStep
   | ReasonStep
   | InternalStep
@@ -29,3 +32,4 @@ export type * from './steps/internal-steps.ts';
 export type * from './steps/result-steps.ts';
 export type * from './steps/sheet-steps.ts';
 export type * from './steps/system-steps.ts';
+export type * from './steps/redundant-steps.ts';

@@ -18,7 +18,8 @@ export interface CautionStep {
 /** A drawing, and what its caption speaks of. */
 export interface FigureStep {
   readonly kind: 'figure';
-  readonly shows: 'as-loaded' | 'free-body' | 'pieces' | 'diagrams' | 'envelope';
+  readonly shows:
+    'as-loaded' | 'free-body' | 'pieces' | 'released' | 'diagrams' | 'envelope';
   readonly case?: string;
   /** Of an envelope: the entries that it covers. */
   readonly for?: 'cases' | 'strength' | 'service';
