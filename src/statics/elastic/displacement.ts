@@ -37,7 +37,8 @@ export function elasticCurve(
   moment: Piecewise,
   curvatures: readonly FreeCurvature[],
 ): ElasticCurve {
-  const joints = withoutNoise(state.joints, model.reach);
+  const bending = bendingOf(model, state.joints);
+  const joints = withoutNoise(state.joints, model.reach, bending);
   const bounds = curvatures.flatMap(({ from, to }) => [from, to]).sort((a, b) => a - b);
   const pieces: Piece[] = [];
   const gaps: { v: number; turn: number }[] = [];
@@ -62,14 +63,34 @@ export function elasticCurve(
   const { max, min } = extremesOf(deflection);
   return {
     displacement: { slope, deflection, extremes: { max, min } },
-    mismatch: mismatchOf(gaps, pieces, model.reach),
+    mismatch: mismatchOf(gaps, pieces, { reach: model.reach, bending }),
   };
 }
 
-/** Movements that are only rounding beside the greatest are none. */
+/**
+ * How far the forces present would bend the stiffest bar if it were as long as the longest: what a beam
+ * moves by that a force over a support hardly bends is to be judged beside it.
+ */
+function bendingOf({ bars, reach }: ElasticModel, joints: readonly JointState[]): number {
+  const EI = bars.reduce((most, bar) => Math.max(most, bar.EI), 0);
+  const moment = joints.reduce(
+    (most, { shearLeft, shearRight, momentLeft, momentRight }) =>
+      Math.max(
+        most,
+        Math.abs(momentLeft),
+        Math.abs(momentRight),
+        Math.abs(shearRight - shearLeft) * reach,
+      ),
+    0,
+  );
+  return ((moment / EI) * reach * reach) / 16;
+}
+
+/** Movements that are only rounding beside the greatest, or beside what the forces would bend, are none. */
 function withoutNoise(
   joints: readonly JointState[],
   reach: number,
+  bending: number,
 ): readonly JointState[] {
   const size = joints.reduce(
     (most, { v, turnLeft, turnRight }) =>
@@ -79,7 +100,7 @@ function withoutNoise(
         Math.abs(turnLeft) * reach,
         Math.abs(turnRight) * reach,
       ),
-    0,
+    roundingOfBending * bending,
   );
   return joints.map((joint) => ({
     ...joint,
@@ -88,6 +109,9 @@ function withoutNoise(
     turnRight: dropNoise(joint.turnRight, size / reach) + 0,
   }));
 }
+
+/** Movements are judged beside this part at least of what the forces present would bend. */
+const roundingOfBending = 1e-3;
 
 interface Bending {
   /** The moment's pieces, of which `next` is the first that reaches the bar. */
@@ -163,9 +187,9 @@ function closed(
 function mismatchOf(
   gaps: readonly { readonly v: number; readonly turn: number }[],
   pieces: readonly Piece[],
-  reach: number,
+  { reach, bending }: { readonly reach: number; readonly bending: number },
 ): number {
-  let [worst, size] = [0, 0];
+  let [worst, size] = [0, roundingOfBending * bending];
   for (const { v, turn } of gaps)
     worst = Math.max(worst, Math.abs(v), Math.abs(turn) * reach);
   for (const { coefficients, start, end } of pieces)
