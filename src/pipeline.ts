@@ -28,7 +28,14 @@
  *
  * @module
  */
-import { deriveMembers, workMembers, type DerivedMember } from './derivation/index.ts';
+import {
+  closeProject,
+  closureFaults,
+  deriveMembers,
+  workMembers,
+  type DerivedMember,
+  type ProjectClosure,
+} from './derivation/index.ts';
 import { hasErrors, type Diagnostic } from './diagnostics/index.ts';
 import type { FontBook } from './font/index.ts';
 import type { PagedDocument } from './layout/index.ts';
@@ -50,7 +57,11 @@ import {
   type Report,
 } from './report/index.ts';
 import { collectResults, writeResults } from './results/index.ts';
-import { combinationsFor, type CombinationList } from './standards/index.ts';
+import {
+  combinationsFor,
+  noCombinations,
+  type CombinationList,
+} from './standards/index.ts';
 import type { World } from './world/index.ts';
 
 /** A project worked to its derivations, with everything noticed on the way. */
@@ -60,6 +71,8 @@ export interface WorkedProject {
   readonly combinations: CombinationList;
   /** In sheet order; members whose own file is faulty stand at the end. */
   readonly members: readonly DerivedMember[];
+  /** Forces in and out over all members that have results; none where no reaction is carried. */
+  readonly closures: readonly ProjectClosure[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -98,14 +111,9 @@ export function workProject(
   tell('reading');
   const read = readProject(world, folder);
   tell('working');
-  const none: CombinationList = {
-    combinations: [],
-    notes: [],
-    untaken: [],
-    problems: [],
-  };
   if (read.value === undefined) {
-    return { combinations: none, members: [], diagnostics: read.diagnostics };
+    const { diagnostics } = read;
+    return { combinations: noCombinations, members: [], closures: [], diagnostics };
   }
   const project = read.value;
   const combinations = combinationsFor({
@@ -117,11 +125,13 @@ export function workProject(
   const found = derived.flatMap((member) =>
     member.kind === 'failed' ? member.diagnostics : [],
   );
+  const closures = closeProject(derived);
   return {
     project,
     combinations,
     members: [...derived, ...faultyMembers(project, read.diagnostics)],
-    diagnostics: [...read.diagnostics, ...found],
+    closures,
+    diagnostics: [...read.diagnostics, ...found, ...closureFaults(closures)],
   };
 }
 
@@ -168,6 +178,7 @@ export function composePackage(
       combinations,
       members: members.map((member) => memberReport(project, member)),
       loadPath: loadPathEdges(project, members.map(markOf)),
+      closures: options.only === undefined ? worked.closures : [],
       program: options.program,
     },
     templateSources(world, project),

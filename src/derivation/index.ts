@@ -58,7 +58,16 @@ export type {
   MethodChoice,
   MethodReason,
 } from './redundants/choose-method.ts';
+export { closeProject, closureFaults } from './load-path/close-project.ts';
+export type {
+  CaseSum,
+  CaseValues,
+  PlacedValues,
+  ProjectClosure,
+} from './load-path/project-closure.ts';
 export { placeWords } from './place-words.ts';
 export { runChecks } from './sense-checks/run-checks.ts';
 export type { CheckOutcome } from './sense-checks/check-outcome.ts';
-export { componentsOf } from './narrators/reaction-components.ts';
+export { componentEnds, componentsOf } from './narrators/reaction-components.ts';
+export { choiceNames } from './arrangements/choice-names.ts';
+export type { ChoiceName, ChoiceNames } from './arrangements/choice-names.ts';

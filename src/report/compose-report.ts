@@ -7,10 +7,11 @@ import {
   cautionFacts,
   coverFacts,
   derivedOf,
-  indexFacts,
   nameOf,
 } from './contexts/package-facts.ts';
+import { closureFacts } from './contexts/closure-facts.ts';
 import { footOf } from './contexts/foot.ts';
+import { indexFacts } from './contexts/index-facts.ts';
 import { fillToBlocks } from './fill-to-blocks.ts';
 import { numberEquations } from './numbering.ts';
 import type { MemberReport, ReportInput } from './report-input.ts';
@@ -122,6 +123,7 @@ function bodyPlans(input: ReportInput): readonly Plan[] {
         ...reactions,
         anchor: anchorOf(reactions.mark),
       })),
+      closure: closureFacts(input),
     }),
     part('echo', 'Input echo', 'echo', {
       files: project.files.map(({ path, text, sha256 }) => ({

@@ -1,4 +1,4 @@
-import type { BeamDerivation } from '../derivation/index.ts';
+import type { BeamDerivation, ProjectClosure } from '../derivation/index.ts';
 import type { Expression } from '../equation/index.ts';
 import type { Project } from '../project/index.ts';
 import type { CombinationList } from '../standards/index.ts';
@@ -7,14 +7,19 @@ import type { CombinationList } from '../standards/index.ts';
 export interface ReactionRow {
   readonly entry: string;
   readonly isCombination: boolean;
+  /** Of an entry without a single state the greatest of each. */
   readonly values: readonly Expression[];
+  /** Of an entry without a single state the least of each: neither row is a concurrent set. */
+  readonly least?: readonly Expression[];
 }
 
-/** The reactions of one member for the table of reactions; values in one row act together. */
+/** The reactions of one member for the table of reactions; values in one row act together, unless there is a least of each. */
 export interface ReactionTable {
   readonly mark: string;
   readonly columns: readonly { readonly symbol: Expression; readonly unit: string }[];
   readonly rows: readonly ReactionRow[];
+  /** True where some rows are the greatest and the least of an entry without a single state. */
+  readonly hasRanges: boolean;
   /** Greatest and least of each column, with the entry that each is from. */
   readonly envelope: readonly {
     readonly symbol: Expression;
@@ -25,12 +30,17 @@ export interface ReactionTable {
   }[];
 }
 
-/** Where a reaction goes. */
+/** Where a reaction goes, on one member at one place or several. */
 export interface LoadPathEdge {
   readonly from: string;
   readonly point: string;
   readonly to: string;
-  readonly at: string;
+  /** Places in words, in file order. */
+  readonly at: readonly string[];
+  /** How often it comes at each place. */
+  readonly times: number;
+  /** Whether its x component and its moment go along. */
+  readonly isWhole: boolean;
 }
 
 /** A member of the package: narrated, or named with the reason that it has no results. */
@@ -60,5 +70,7 @@ export interface ReportInput {
   readonly members: readonly MemberReport[];
   readonly combinations: CombinationList;
   readonly loadPath: readonly LoadPathEdge[];
+  /** Forces in and out over all members, as far as reactions are carried; none in a package of some members only. */
+  readonly closures: readonly ProjectClosure[];
   readonly program: { readonly name: string; readonly version: string };
 }

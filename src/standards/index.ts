@@ -34,6 +34,7 @@ export type {
   SetNote,
   UntakenCase,
 } from './combinations/named-set.ts';
+export { noCombinations } from './combinations/named-set.ts';
 export type { CustomRequest } from './combinations/custom-combination.ts';
 export { mergeCombinations } from './combinations/merge-combinations.ts';
 export { sameTerms } from './combinations/factored-case.ts';

@@ -53,35 +53,6 @@ export function coverFacts({ project, members, combinations }: ReportInput): obj
   };
 }
 
-/** Facts of the index: parts and members with their sheets, results at a glance, the load path. */
-export function indexFacts(
-  input: ReportInput,
-  parts: readonly { readonly anchor: string; readonly title: string }[],
-): object {
-  const rows = input.members.map((member) => {
-    if (member.kind === 'failed') {
-      return {
-        mark: member.mark,
-        title: member.title,
-        anchor: anchorOf(member.mark),
-        failed: true,
-        reason: member.findings[0]?.message,
-      };
-    }
-    const { mark, title, summary, typical } = member.derivation;
-    return { mark, title, anchor: anchorOf(mark), summary, typical };
-  });
-  return {
-    parts,
-    rows,
-    loadPath: input.loadPath.map((edge) => ({
-      ...edge,
-      fromAnchor: anchorOf(edge.from),
-      toAnchor: anchorOf(edge.to),
-    })),
-  };
-}
-
 /** Facts of the basis of design. */
 export function basisFacts({ project, combinations, members }: ReportInput): object {
   const { definition, loads } = project;

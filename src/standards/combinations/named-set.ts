@@ -59,6 +59,14 @@ export interface CombinationList {
   readonly problems: readonly CombinationProblem[];
 }
 
+/** The list of a project that cannot be read. */
+export const noCombinations: CombinationList = {
+  combinations: [],
+  notes: [],
+  untaken: [],
+  problems: [],
+};
+
 /** What a set is: one file each, gathered in `namedSets`. */
 export interface NamedSet {
   readonly name: NamedSetName;
