@@ -14,6 +14,7 @@ export type {
   MemberResults,
   ProjectError,
   ProjectErrors,
+  RangeEntryResults,
   Results,
   ResultsReading,
 } from './results/index.ts';

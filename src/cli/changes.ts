@@ -51,10 +51,16 @@ function greatestMoment({ envelope }: BeamResults): number {
 /** The vertical reaction of greatest size of all entries, signed. */
 function greatestReaction({ results }: BeamResults): number {
   return Object.values(results)
-    .flatMap(({ reactions }) =>
-      reactions.flatMap(({ y }) => (y === null ? [] : [y.value])),
-    )
+    .flatMap(({ reactions }) => reactions.flatMap(({ y }) => verticals(y)))
     .reduce((best, one) => (Math.abs(one) > Math.abs(best) ? one : best), 0);
+}
+
+/** The values of a vertical reaction: one, or its greatest and its least. */
+function verticals(
+  y: BeamResults['results'][string]['reactions'][number]['y'],
+): readonly number[] {
+  if (y === null) return [];
+  return 'max' in y ? [y.max.value, y.min.value] : [y.value];
 }
 
 /** `moment +5.6 %`; nothing where it stayed, and words where it came from 0 or turned. */

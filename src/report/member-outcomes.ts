@@ -1,4 +1,4 @@
-import type { BeamWork, DerivedMember } from '../derivation/index.ts';
+import { choiceNames, type BeamWork, type DerivedMember } from '../derivation/index.ts';
 import { placeAt, type Diagnostic } from '../diagnostics/index.ts';
 import type { Project } from '../project/index.ts';
 import type { EntryInput, MemberInput } from '../results/index.ts';
@@ -27,6 +27,7 @@ export function memberInput(
       kind: 'beam',
       determinacy: member.work.solution.determinacy,
       entries: entriesOf(member.work),
+      choices: choiceNames(member.work.definition, member.work.arranged),
     };
   }
   const [first] = member.diagnostics;
@@ -48,6 +49,7 @@ function entriesOf({
   solution,
   combinations,
   combined,
+  ranges,
 }: BeamWork): readonly EntryInput[] {
   const uses = new Map<string, EntryInput>();
   for (const result of solution.results)
@@ -60,7 +62,10 @@ function entriesOf({
       uses: [...(known?.uses ?? []), use],
     });
   }
-  return [...uses.values()];
+  return [...uses.values()].map((entry) => {
+    const range = ranges.get(entry.result.mark);
+    return range === undefined ? entry : { ...entry, range };
+  });
 }
 
 function placeOf(

@@ -1,57 +1,65 @@
 import { exactly, figure, name, type Expression } from '../equation/index.ts';
-import { componentsOf, type BeamWork } from '../derivation/index.ts';
-import type { BeamResult } from '../statics/index.ts';
+import { componentEnds, componentsOf, type BeamWork } from '../derivation/index.ts';
+import type { EntryResult } from '../statics/index.ts';
 import { displayUnit, formatNumber, quantity, unitText } from '../units/index.ts';
-import type { ReactionTable } from './report-input.ts';
+import type { ReactionRow, ReactionTable } from './report-input.ts';
 
-/** The reactions of a member in concurrent sets, case by case and combination by combination, in the project's units. */
+type End = 'max' | 'min';
+
+/**
+ * The reactions of a member in concurrent sets, case by case and combination by combination, in the project's units;
+ * of entries without a single state the greatest and the least of each, which are no concurrent sets.
+ */
 export function reactionTable(
   work: BeamWork,
   printing: { readonly system: 'us' | 'si'; readonly figures: number },
 ): ReactionTable {
-  const { definition, structure, solution, combined } = work;
+  const { definition, structure, solution, combined, ranges } = work;
   const components = componentsOf({ structure });
   const unitOf = (kind: string): ReturnType<typeof displayUnit> =>
     displayUnit(printing.system, kind === 'moment' ? 'moment' : 'force');
-  const read = (result: BeamResult, index: number): number => {
+  const read = (found: EntryResult, index: number, end: End): number => {
     const component = components[index];
     if (component === undefined) return 0;
-    const si =
-      result.reactions.find(({ point }) => point === component.point)?.[
-        component.kind
-      ] ?? 0;
-    return si / unitOf(component.kind).inSi;
+    return componentEnds(found, component)[end] / unitOf(component.kind).inSi;
   };
-  const all = [...solution.results, ...combined];
+  const boundsOf = (result: EntryResult): EntryResult =>
+    ranges.get(result.mark) ?? result;
+  const all = [...solution.results, ...combined].map(boundsOf);
   const decimals = components.map((_, index) => {
-    const largest = Math.max(0, ...all.map((result) => Math.abs(read(result, index))));
+    const sizes = all.flatMap((found) =>
+      (['max', 'min'] as const).map((end) => Math.abs(read(found, index, end))),
+    );
+    const largest = Math.max(0, ...sizes);
     return largest === 0
       ? 0
       : Math.max(0, printing.figures - 1 - Math.floor(Math.log10(largest)));
   });
   const text = (count: number, index: number): string =>
     formatNumber(count, { kind: 'decimals', count: decimals[index] ?? 0 }).text;
-  const judged = combined.length > 0 ? combined : solution.results;
+  const judged = (combined.length > 0 ? combined : solution.results).map(boundsOf);
+  const cells = (found: EntryResult, end: End): ReactionRow['values'] =>
+    components.map((_, index) => cellOf(read(found, index, end), decimals[index] ?? 0));
   return {
     mark: definition.mark,
     columns: components.map(({ symbol, kind }) => ({
       symbol: name(symbol),
       unit: unitText(unitOf(kind)),
     })),
-    rows: all.map((result, row) => ({
-      entry: result.mark,
+    rows: all.map((found, row) => ({
+      entry: found.mark,
       isCombination: row >= solution.results.length,
-      values: components.map((_, index) =>
-        cellOf(read(result, index), decimals[index] ?? 0),
-      ),
+      values: cells(found, 'max'),
+      ...(ranges.has(found.mark) ? { least: cells(found, 'min') } : {}),
     })),
+    hasRanges: all.some(({ mark }) => ranges.has(mark)),
     envelope: components.map(({ symbol }, index) => {
-      const ranked = judged.map((result) => ({
-        mark: result.mark,
-        count: read(result, index),
-      }));
-      const max = furthest(ranked, 1);
-      const min = furthest(ranked, -1);
+      const of = (end: End): Ranked =>
+        furthest(
+          judged.map((found) => ({ mark: found.mark, count: read(found, index, end) })),
+          end === 'max' ? 1 : -1,
+        );
+      const [max, min] = [of('max'), of('min')];
       return {
         symbol: name(symbol),
         max: text(max.count, index),

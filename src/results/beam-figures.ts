@@ -4,6 +4,7 @@ import {
   type BeamResult,
   type Extreme,
   type Reaction,
+  type Side,
 } from '../statics/index.ts';
 import type { FigureMaker } from './figures-in.ts';
 import type {
@@ -41,7 +42,7 @@ export function entryFigures(
 /** An extreme with its station. */
 export function extremeFigure(
   extreme: Extreme,
-  what: 'force' | 'moment',
+  what: 'force' | 'moment' | 'deflection',
   figure: FigureMaker,
 ): ExtremeFigure {
   return { ...figure(extreme.value, what), at: figure(extreme.x, 'length') };
@@ -59,23 +60,33 @@ function reactionFigures(reaction: Reaction, figure: FigureMaker): ReactionFigur
 }
 
 /**
- * Values at evenly spaced stations from end to end. The first is taken just right of itself, all others just left; a
- * station that rounding has pushed off a jump still counts as standing on it.
+ * Evenly spaced stations from end to end, each with the side that it is read from: the first just right of
+ * itself, all others just left; a station that rounding has pushed off a jump still counts as standing on it.
+ *
+ * @throws RangeError where the count is no whole number of 1 or more.
  */
+export function stationsAlong(
+  breakpoints: readonly number[],
+  count: number,
+): readonly { readonly x: number; readonly side: Side }[] {
+  if (!Number.isInteger(count) || count < 1) {
+    throw new RangeError(`stations must divide a member into 1 or more, not ${count}`);
+  }
+  const start = breakpoints[0] ?? 0;
+  const end = breakpoints.at(-1) ?? start;
+  return Array.from({ length: count + 1 }, (_, index) => ({
+    x: index === count ? end : start + ((end - start) * index) / count,
+    side: index === 0 ? 'right' : 'left',
+  }));
+}
+
+/** Values at evenly spaced stations. */
 function stationFigures(
   result: BeamResult,
   figure: FigureMaker,
   count: number,
 ): readonly StationFigures[] {
-  if (!Number.isInteger(count) || count < 1) {
-    throw new RangeError(`stations must divide a member into 1 or more, not ${count}`);
-  }
-  const ends = breakpointsOf(result.shear);
-  const start = ends[0] ?? 0;
-  const end = ends.at(-1) ?? start;
-  return Array.from({ length: count + 1 }, (_, index) => {
-    const x = index === count ? end : start + ((end - start) * index) / count;
-    const side = index === 0 ? 'right' : 'left';
+  return stationsAlong(breakpointsOf(result.shear), count).map(({ x, side }) => {
     return {
       x: figure(x, 'length'),
       shear: figure(valueAt(result.shear, x, side), 'force'),

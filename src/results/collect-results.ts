@@ -2,6 +2,7 @@ import type { Determinacy } from '../statics/index.ts';
 import { closureFigures, entryFigures } from './beam-figures.ts';
 import { envelopesOf } from './envelope-figures.ts';
 import { figuresIn, type FigureMaker } from './figures-in.ts';
+import { rangeFigures, type RangeSetting } from './range-figures.ts';
 import type {
   BeamResults,
   MemberResults,
@@ -52,10 +53,13 @@ function beamResults(
   figure: FigureMaker,
   stations: number | undefined,
 ): BeamResults {
+  const setting: RangeSetting = { figure, choices: beam.choices ?? new Map() };
   const results = new Map(
-    beam.entries.map(({ result }) => [
+    beam.entries.map(({ result, range }) => [
       result.mark,
-      entryFigures(result, figure, stations),
+      range === undefined
+        ? entryFigures(result, figure, stations)
+        : rangeFigures(range, setting, stations),
     ]),
   );
   if (results.size < beam.entries.length) {
@@ -67,7 +71,7 @@ function beamResults(
     ...titleAndSheet(beam),
     statics: staticsFigures(beam.determinacy),
     results: Object.fromEntries(results),
-    ...envelopesOf(beam.entries, figure),
+    ...envelopesOf(beam.entries, setting),
     checks: [],
     closure: beam.entries.flatMap(({ result }) => closureFigures(result, figure)),
   };

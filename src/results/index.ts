@@ -19,6 +19,7 @@ export { readResults } from './read-results.ts';
 export type { ResultsReading } from './read-results.ts';
 export type { Misfit } from './shape.ts';
 export type {
+  ChoiceInput,
   EntryInput,
   EntryUse,
   MemberInput,
@@ -27,9 +28,11 @@ export type {
   UnsolvedMemberInput,
 } from './results-input.ts';
 export type {
+  ArrangementFigures,
   BeamResults,
   CheckFigures,
   ClosureFigures,
+  EndsFigures,
   EntryResults,
   EnvelopeFigures,
   ExtremeFigure,
@@ -41,6 +44,9 @@ export type {
   ProjectError,
   ProjectErrors,
   ProjectIdentity,
+  RangeEntryResults,
+  RangeExtremeFigures,
+  RangeStationFigures,
   ReactionFigures,
   Results,
   StaticsFigures,

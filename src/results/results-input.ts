@@ -1,4 +1,4 @@
-import type { BeamResult, Determinacy } from '../statics/index.ts';
+import type { BeamResult, Determinacy, RangeResult } from '../statics/index.ts';
 import type { MemberError } from './results.ts';
 
 /** What a package's results are collected from: identity and solutions, in SI. */
@@ -32,13 +32,33 @@ export interface SolvedBeamInput extends IdentityInput {
   readonly determinacy: Determinacy;
   /** Cases first, then combinations, as the sheet lists them. */
   readonly entries: readonly EntryInput[];
+  /** What the choices in arrangements stand for, by id; none where every entry has a single state. */
+  readonly choices?: ReadonlyMap<string, ChoiceInput>;
 }
 
 /** A result and what it stands for: a case, a combination, or both where they share a mark. */
 export interface EntryInput {
   readonly result: BeamResult;
+  /** Where it has no single state: its bounds, which are what is written. */
+  readonly range?: RangeResult;
   readonly uses: readonly EntryUse[];
 }
+
+/** What a choice stands for: the loads of one case on a span, or a carried reaction. */
+export type ChoiceInput =
+  | {
+      readonly kind: 'span';
+      readonly case: string;
+      readonly from: string;
+      readonly to: string;
+    }
+  | {
+      readonly kind: 'carried';
+      readonly case: string;
+      readonly member: string;
+      readonly point: string;
+      readonly component: 'x' | 'y' | 'moment';
+    };
 
 /** A load case, or a combination for strength or for service. */
 export type EntryUse = 'case' | 'strength' | 'service';

@@ -1,19 +1,7 @@
-import { displayUnit, unitText, type Display } from '../units/index.ts';
+import { entryShape } from './entry-shape.ts';
+import { figureShapes, type FigureShapes } from './figure-shapes.ts';
+import { list, number, object, orNull, text, whole } from './plain-shapes.ts';
 import { isObject, type Shape } from './shape.ts';
-
-const text: Shape = { kind: 'text' };
-const whole: Shape = { kind: 'number', whole: true };
-const number: Shape = { kind: 'number' };
-const list = (of: Shape): Shape => ({ kind: 'list', of });
-const nothing: Shape = { kind: 'exactly', value: null };
-const orNull = (of: Shape): Shape => ({
-  kind: 'either',
-  choose: (value) => (value === null ? nothing : of),
-});
-const object = (
-  required: Readonly<Record<string, Shape>>,
-  optional: Readonly<Record<string, Shape>> = {},
-): Shape => ({ kind: 'object', required, optional });
 
 /** The shape of what stands for a project that cannot be read. */
 export const projectErrorsShape: Shape = object({
@@ -50,7 +38,7 @@ function memberShape(system: 'us' | 'si'): Shape {
       mark: text,
       kind: { kind: 'text', among: ['beam'] },
       statics: counts,
-      results: { kind: 'record', of: entryShape(figures) },
+      results: { kind: 'record', of: entryShape(system) },
       ...envelopeShapes(figures),
       checks: list(checkShape()),
       closure: list(closureShape()),
@@ -69,59 +57,6 @@ function memberShape(system: 'us' | 'si'): Shape {
     kind: 'either',
     choose: (value) => (isObject(value) && 'error' in value ? unsolved : beam),
   };
-}
-
-interface FigureShapes {
-  readonly of: (what: Display) => Shape;
-  readonly extremes: (what: Display) => Shape;
-  readonly governing: (what: Display) => Shape;
-}
-
-function figureShapes(system: 'us' | 'si'): FigureShapes {
-  const fields = (what: Display): Readonly<Record<string, Shape>> => ({
-    value: number,
-    unit: { kind: 'text', among: [unitText(displayUnit(system, what), 'data')] },
-  });
-  const placed = (what: Display, more: Readonly<Record<string, Shape>>): Shape => {
-    const extreme = object({ ...fields(what), at: object(fields('length')), ...more });
-    return object({ max: extreme, min: extreme });
-  };
-  return {
-    of: (what) => object(fields(what)),
-    extremes: (what) => placed(what, {}),
-    governing: (what) => placed(what, { result: text }),
-  };
-}
-
-function entryShape({ of, extremes }: FigureShapes): Shape {
-  const force = of('force');
-  const moment = of('moment');
-  return object(
-    {
-      reactions: list(
-        object({
-          point: text,
-          x: orNull(force),
-          y: orNull(force),
-          moment: orNull(moment),
-        }),
-      ),
-      shear: extremes('force'),
-      moment: extremes('moment'),
-    },
-    {
-      deflection: extremes('deflection'),
-      stations: list(
-        object({
-          x: of('length'),
-          shear: force,
-          moment,
-          slope: orNull(of('angle')),
-          deflection: orNull(of('deflection')),
-        }),
-      ),
-    },
-  );
 }
 
 function envelopeShapes(figures: FigureShapes): Readonly<Record<string, Shape>> {

@@ -82,9 +82,79 @@ export interface EntryResults {
   readonly stations?: readonly StationFigures[];
 }
 
+/** How loads that may stand in several ways stand. */
+export interface ArrangementFigures {
+  /** The spans (or, where both points are one, the supports) that patterned cases load; all others are empty. */
+  readonly spans: readonly {
+    readonly case: string;
+    readonly from: string;
+    readonly to: string;
+  }[];
+  /** What is taken of each carried reaction that has no single state: `greatest` or `least`. */
+  readonly carried?: readonly {
+    readonly case: string;
+    readonly member: string;
+    readonly point: string;
+    readonly component: 'x' | 'y' | 'moment';
+    readonly taken: string;
+  }[];
+  /** Trains on the beam: every axle that counts, numbered from the front, with its station. */
+  readonly trains?: readonly {
+    readonly train: string;
+    readonly direction: 'right' | 'left';
+    readonly axles: readonly { readonly axle: number; readonly at: Figure }[];
+    readonly lane: readonly { readonly from: Figure; readonly to: Figure }[];
+  }[];
+}
+
+/** Greatest and least of a reaction component; they do not act together, nor with those of others. */
+export interface EndsFigures {
+  readonly max: Figure & { readonly arrangement: ArrangementFigures };
+  readonly min: Figure & { readonly arrangement: ArrangementFigures };
+}
+
+/** Greatest and least of something along a member, each with the arrangement that gives it. */
+export interface RangeExtremeFigures {
+  readonly max: ExtremeFigure & { readonly arrangement: ArrangementFigures };
+  readonly min: ExtremeFigure & { readonly arrangement: ArrangementFigures };
+}
+
+/** Greatest and least at one station, on the sides that `StationFigures` are read from. */
+export interface RangeStationFigures {
+  readonly x: Figure;
+  readonly shear_max: Figure;
+  readonly shear_min: Figure;
+  readonly moment_max: Figure;
+  readonly moment_min: Figure;
+  /** Null where E and I are not known. */
+  readonly slope_max: Figure | null;
+  readonly slope_min: Figure | null;
+  readonly deflection_max: Figure | null;
+  readonly deflection_min: Figure | null;
+}
+
+/** What was found for a case or combination whose loads may stand in several ways. */
+export interface RangeEntryResults {
+  readonly kind: 'range';
+  readonly reactions: readonly {
+    readonly point: string;
+    readonly x: EndsFigures | null;
+    readonly y: EndsFigures | null;
+    readonly moment: EndsFigures | null;
+  }[];
+  readonly shear: RangeExtremeFigures;
+  readonly moment: RangeExtremeFigures;
+  /** Absent where E and I are not known. */
+  readonly deflection?: RangeExtremeFigures;
+  /** Only where stations were asked for. */
+  readonly stations?: readonly RangeStationFigures[];
+}
+
 /** An extreme over several entries, and the mark of the entry that has it. */
 export interface GoverningFigure extends ExtremeFigure {
   readonly result: string;
+  /** Where that entry has no single state. */
+  readonly arrangement?: ArrangementFigures;
 }
 
 /** Extremes over several entries. */
@@ -141,7 +211,7 @@ interface MemberIdentity {
 export interface BeamResults extends MemberIdentity {
   readonly kind: 'beam';
   readonly statics: StaticsFigures;
-  readonly results: Readonly<Record<string, EntryResults>>;
+  readonly results: Readonly<Record<string, EntryResults | RangeEntryResults>>;
   /** Over every combination, or over the cases where there are no combinations. */
   readonly envelope: EnvelopeFigures;
   /** Each over its own combinations; null where there are none. */

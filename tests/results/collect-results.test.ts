@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { collectResults, type BeamResults } from '../../src/results/index.ts';
+import {
+  collectResults,
+  type BeamResults,
+  type EntryResults,
+} from '../../src/results/index.ts';
 import { determinacy } from '../../src/statics/index.ts';
 import { beam, down, pin, roller } from '../support/beam.ts';
 import { determinateBeam } from '../support/random-beam.ts';
@@ -97,12 +101,15 @@ describe('collectResults', () => {
         const member = solvedBeam('B1', structure);
         const read = (units: 'us' | 'si') => {
           const [found] = collectResults(resultsInput(units, [member], 4)).members;
-          return Object.values((found as BeamResults).results).flatMap((entry) => [
-            ...entry.reactions.flatMap(({ x, y, moment }) => [x, y, moment]),
-            ...entry.stations!.flatMap(({ x, shear, moment }) => [x, shear, moment]),
-            entry.shear.max,
-            entry.moment.min,
-          ]);
+          return Object.values((found as BeamResults).results).flatMap((one) => {
+            const entry = one as EntryResults;
+            return [
+              ...entry.reactions.flatMap(({ x, y, moment }) => [x, y, moment]),
+              ...entry.stations!.flatMap(({ x, shear, moment }) => [x, shear, moment]),
+              entry.shear.max,
+              entry.moment.min,
+            ];
+          });
         };
         const worth: Record<string, number> = {
           kip: 4448.2216152605,

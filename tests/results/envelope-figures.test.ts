@@ -14,7 +14,10 @@ const structure = beam({
 describe('envelopesOf', () => {
   test('runs over the cases where there are no combinations', () => {
     const { entries } = solvedBeam('B1', structure);
-    const { envelope, envelopes } = envelopesOf(entries, figure);
+    const { envelope, envelopes } = envelopesOf(entries, {
+      figure,
+      choices: new Map(),
+    });
     expect(envelope.moment.max).toEqual({
       value: 8,
       unit: 'kN m',
@@ -35,7 +38,10 @@ describe('envelopesOf', () => {
       '1.2D + 1.6L': { for: 'strength', of: { D: 1.2, L: 1.6 } },
       'D + L': { for: 'service', of: { D: 1, L: 1 } },
     });
-    const { envelope, envelopes } = envelopesOf(entries, figure);
+    const { envelope, envelopes } = envelopesOf(entries, {
+      figure,
+      choices: new Map(),
+    });
     expect(envelope.moment.max.result).toBe('1.4D');
     expect(envelope.moment.min).toMatchObject({ value: -9.6, result: '1.2D + 1.6L' });
     expect(envelopes.strength).toEqual(envelope);
@@ -47,7 +53,7 @@ describe('envelopesOf', () => {
     const [dead, live] = entries;
     const { envelope, envelopes } = envelopesOf(
       [{ ...dead!, uses: ['case', 'service'] }, live!],
-      figure,
+      { figure, choices: new Map() },
     );
     expect(envelope.moment.min.result).toBe('D');
     expect(envelopes.strength).toBeNull();

@@ -3,7 +3,12 @@ import type {
   ResultsInput,
   SolvedBeamInput,
 } from '../../src/results/index.ts';
-import { solveBeam, superpose, type BeamStructure } from '../../src/statics/index.ts';
+import {
+  solveBeam,
+  superpose,
+  superposeRanges,
+  type BeamStructure,
+} from '../../src/statics/index.ts';
 
 /** Combinations of a test by mark: what each is for, and its factors by case. */
 export type Sums = Readonly<
@@ -26,7 +31,12 @@ export function solvedBeam(
       case: of,
       factor,
     }));
-    return { result: superpose(outcome.results, factors, name), uses: [sum.for] };
+    const range = superposeRanges(outcome, factors, name);
+    return {
+      result: superpose(outcome.results, factors, name),
+      ...(range === undefined ? {} : { range }),
+      uses: [sum.for],
+    };
   });
   return {
     outcome: 'solved',
@@ -34,7 +44,14 @@ export function solvedBeam(
     mark,
     determinacy: outcome.determinacy,
     entries: [
-      ...outcome.results.map((result) => ({ result, uses: ['case' as const] })),
+      ...outcome.results.map((result) => {
+        const range = outcome.ranges.find(({ mark: of }) => of === result.mark);
+        return {
+          result,
+          ...(range === undefined ? {} : { range }),
+          uses: ['case' as const],
+        };
+      }),
       ...combined,
     ],
   };
