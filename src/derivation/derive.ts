@@ -6,6 +6,8 @@ import { isIdle } from '../statics/index.ts';
 import { loadsOfCase, type CaseContext, type MemberContext } from './case-context.ts';
 import { closingSections, judgedGroups, judgedOf } from './closing-sections.ts';
 import type { BeamDerivation, Section, Summary } from './derivation.ts';
+import { greatestDeflections } from './displacements/greatest-deflections.ts';
+import { narrateDisplacements } from './displacements/narrate-displacements.ts';
 import { mapStatements, statementsOf } from './map-statements.ts';
 import { caseContext, memberContext } from './member-context.ts';
 import { narrateAgreement } from './narrators/narrate-agreement.ts';
@@ -53,7 +55,10 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
   if (failed !== undefined) return { failed };
   const sections = [
     ...opening(project, work, context),
-    ...cases.flatMap((one) => caseSections(project, one)),
+    ...cases
+      .filter((one) => !isIdleCase(one))
+      .flatMap((one) => caseSections(project, one)),
+    ...idleSection(cases.filter(isIdleCase)),
     ...closingSections(work, context),
   ].map((section) => enoughFigures(section));
   return {
@@ -153,7 +158,20 @@ function opening(
   ];
 }
 
-/** Items 4 to 6 of one case. */
+/** A case in which nothing is on the member, moves its supports or bends it. */
+function isIdleCase({ context }: CheckedCase): boolean {
+  return isIdle(context.structure, context.mark);
+}
+
+/** All idle cases in one breath. */
+function idleSection(cases: readonly CheckedCase[]): readonly Section[] {
+  const [first] = cases;
+  if (first === undefined) return [];
+  const marks = cases.map(({ context }) => context.mark);
+  return [{ kind: 'idle', steps: [narrateNoLoads(first.context, marks)] }];
+}
+
+/** Items 4 to 7 of one case. */
 function caseSections(
   project: Project,
   { context, checks: worked }: CheckedCase,
@@ -167,7 +185,12 @@ function caseSections(
   };
   const isWorked = context.method !== undefined;
   if (nothingActs(context)) {
-    return [{ kind: 'equations', case: head, steps: [narrateNoLoads(context)] }];
+    // Its supports may still move it, and warmth may bend it.
+    const isMoved = greatestDeflections(context).length > 0;
+    return [
+      { kind: 'equations', case: head, steps: [narrateNoLoads(context)] },
+      ...(isMoved ? displacementSection(context, head) : []),
+    ];
   }
   const checks = worked.flatMap(({ fact }) => fact ?? []);
   return [
@@ -196,7 +219,17 @@ function caseSections(
         },
       ],
     },
+    ...displacementSection(context, head),
   ];
+}
+
+/** Item 7 of one case; nothing where E or I is not known. */
+function displacementSection(
+  context: CaseContext,
+  head: NonNullable<Section['case']>,
+): readonly Section[] {
+  const steps = narrateDisplacements(context);
+  return steps.length === 0 ? [] : [{ kind: 'displacements', case: head, steps }];
 }
 
 /** A determinate member feels its loads alone; another one also movements of its supports and warmth. */
@@ -231,6 +264,7 @@ function bind(
       ...new Set([
         ...definition.uses,
         ...definition.loads.flatMap(({ uses }) => uses),
+        ...definition.temperatures.flatMap(({ uses }) => uses),
         ...definition.carried.flatMap(({ uses }) => uses),
       ]),
     ],

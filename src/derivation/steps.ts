@@ -1,9 +1,11 @@
 import type { ReasonStep } from './steps/check-steps.ts';
+import type { DisplacementStep } from './steps/displacement-steps.ts';
 import type { EquationStep } from './steps/equation-steps.ts';
 import type { GivenStep } from './steps/given-steps.ts';
 import type { InternalStep } from './steps/internal-steps.ts';
 import type { ForceStep, RigidityStep } from './steps/redundant-steps.ts';
 import type { CombinationStep, ResultStep } from './steps/result-steps.ts';
+import type { SlopeStep } from './steps/slope-steps.ts';
 import type { CautionStep, FigureStep } from './steps/sheet-steps.ts';
 import type { StaticsStep } from './steps/statics-steps.ts';
 import type { SystemStep } from './steps/system-steps.ts';
@@ -15,9 +17,11 @@ export type Step =
   | SystemStep
   | RigidityStep
   | ForceStep
+  | SlopeStep
   | EquationStep
   | ReasonStep
   | InternalStep
+  | DisplacementStep
   | CombinationStep
   | ResultStep
   | CautionStep
@@ -29,7 +33,9 @@ export type * from './steps/statics-steps.ts';
 export type * from './steps/equation-steps.ts';
 export type * from './steps/check-steps.ts';
 export type * from './steps/internal-steps.ts';
+export type * from './steps/displacement-steps.ts';
 export type * from './steps/result-steps.ts';
 export type * from './steps/sheet-steps.ts';
 export type * from './steps/system-steps.ts';
 export type * from './steps/redundant-steps.ts';
+export type * from './steps/slope-steps.ts';

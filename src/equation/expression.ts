@@ -23,7 +23,7 @@ export interface Symbol {
   readonly bar?: boolean;
   readonly upright?: boolean;
   /** How often it is differentiated with respect to x, set as primes: v″. */
-  readonly primes?: 1 | 2;
+  readonly primes?: 1 | 2 | 3;
   /** What it stands for, for the notation list and for speech: `vertical reaction at C`. */
   readonly meaning: string;
 }

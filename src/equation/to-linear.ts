@@ -36,7 +36,7 @@ export function lineToLinear(line: StatementLine): string {
 export function symbolText(symbol: Symbol): string {
   const bar = symbol.bar === true ? '\u0304' : '';
   const subscript = symbol.subscript ?? '';
-  const primes = ['', '′', '″'][symbol.primes ?? 0] ?? '';
+  const primes = ['', '′', '″', '‴'][symbol.primes ?? 0] ?? '';
   return `${symbol.letter}${bar}${primes}${subscript === '' ? '' : `_${subscript}`}`;
 }
 

@@ -78,7 +78,7 @@ function parenthesised(expression: Expression): string {
 
 function speakSymbol({ letter, subscript, bar, primes }: Symbol): string {
   const named = greekNames.get(letter)?.replace(/^var/, '') ?? letter;
-  const primed = `${named}${['', ' prime', ' double prime'][primes ?? 0] ?? ''}`;
+  const primed = `${named}${['', ' prime', ' double prime', ' triple prime'][primes ?? 0] ?? ''}`;
   const barred = bar === true ? `${primed} bar` : primed;
   if (subscript === undefined || subscript === '') return barred;
   return `${barred} sub ${greekNames.get(subscript) ?? subscript}`;

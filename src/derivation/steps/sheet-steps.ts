@@ -19,7 +19,13 @@ export interface CautionStep {
 export interface FigureStep {
   readonly kind: 'figure';
   readonly shows:
-    'as-loaded' | 'free-body' | 'pieces' | 'released' | 'diagrams' | 'envelope';
+    | 'as-loaded'
+    | 'free-body'
+    | 'pieces'
+    | 'released'
+    | 'diagrams'
+    | 'envelope'
+    | 'elastic-curve';
   readonly case?: string;
   /** Of an envelope: the entries that it covers. */
   readonly for?: 'cases' | 'strength' | 'service';
