@@ -137,3 +137,31 @@ export type { SpanStiffness } from './methods/span-stiffness.ts';
 export type { Joint } from './methods/joints.ts';
 export type { LinearForm } from './methods/linear-form.ts';
 export type { Stretch } from './methods/stretches.ts';
+export { threeMoment } from './methods/three-moment.ts';
+export type { ThreeMoment, ThreeMomentEquation } from './methods/three-moment.ts';
+export { momentDistribution, carriedShare } from './methods/moment-distribution.ts';
+export type {
+  DistributionJoint,
+  DistributionRow,
+  EndMoments,
+  MomentDistribution,
+} from './methods/moment-distribution.ts';
+export { continuousBeam } from './methods/continuous-spans.ts';
+export type {
+  BeamEnd,
+  ContinuousBeam,
+  ContinuousSpan,
+  SpanStretch,
+  SpanSupport,
+} from './methods/continuous-spans.ts';
+export {
+  fixedEndMoment,
+  forceOf,
+  loadTerm,
+  mirrored,
+  momentOf,
+  simpleReaction,
+} from './methods/span-loads.ts';
+export type { SpanLoad, SpreadLoad } from './methods/span-loads.ts';
+export type { EndTerms, SpanTerms, StretchShare } from './methods/span-terms.ts';
+export type { FixedSpan } from './methods/fixed-ends.ts';

@@ -2,13 +2,13 @@ import { shareAxially } from './axial-sharing.ts';
 import { beamResult } from './beam-result.ts';
 import { componentsByStatics, staticsSolver } from './by-statics.ts';
 import { actsAlongBeam, determinacyOf } from './determinacy.ts';
+import { compatibilityOf } from './elastic/compatibility.ts';
 import { elasticCurve } from './elastic/displacement.ts';
 import { elasticSolver, type ElasticSolution } from './elastic/elastic-solver.ts';
 import { equilibriumSystem } from './equilibrium-system.ts';
 import type { BeamResult, Determinacy, Unsolved } from './solution.ts';
 import type { BeamStructure, Load } from './structure.ts';
 import { tidyLoads, tidyStructure } from './tidy-structure.ts';
-import { closureTolerance } from './tolerances.ts';
 
 /** A beam made ready to be solved, as often as one likes, for any loads whatever. */
 export interface BeamSolver {
@@ -165,14 +165,18 @@ function withDisplacement(
     ({ case: of }) => of === movementsOf,
   );
   const curve = elasticCurve(elastic.model, solution.state, result.moment, free);
-  if (curve.mismatch <= closureTolerance)
-    return { kind: 'state', result: { ...result, displacement: curve.displacement } };
-  const { condition } = solution.agreement;
-  return disagreement(determinacy, result.mark, {
-    difference: curve.mismatch,
-    allowed: closureTolerance,
-    condition,
-  });
+  const told = { ...result, displacement: curve.displacement };
+  const misfits = compatibilityOf(structure, told, movementsOf).map(
+    ({ residual, scale }) => (residual === 0 ? 0 : Math.abs(residual) / scale),
+  );
+  const { allowed, condition } = solution.agreement;
+  const difference = misfits.reduce(
+    (worst, one) => Math.max(worst, one),
+    curve.mismatch,
+  );
+  return difference <= allowed
+    ? { kind: 'state', result: told }
+    : disagreement(determinacy, result.mark, { difference, allowed, condition });
 }
 
 function disagreement(

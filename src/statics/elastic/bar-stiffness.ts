@@ -57,6 +57,6 @@ export function forcesFor(stiffness: readonly Four[], movements: Four): Four {
 export function loadsOn(acting: Acting, place: number, bar: Bar): Four {
   const loads = (acting.bars[place] ?? []).map((load) => equivalentForces(load, bar));
   return four((end) =>
-    loads.reduce((sum, forces) => add(sum, exact(forces[end] ?? 0)), zero),
+    loads.reduce((sum, forces) => add(sum, entryAt(forces, end)), zero),
   );
 }

@@ -2,8 +2,6 @@ import { factorBandedLu, solveBandedLu } from '../linear/banded-lu.ts';
 import {
   add,
   negative,
-  rounded,
-  subtract,
   times,
   zero,
   type DoubleDouble,
@@ -43,12 +41,13 @@ import { simpleSpan } from './simple-span.ts';
 export function byMoments(model: ElasticModel): Way {
   const slots = slotsOf(model);
   const forms = formsOf(model, slots);
+  const spans = model.bars.map(simpleSpan);
   const equations = momentEquations(model, slots, forms);
   const units = unitsOf(model, slots, equations.length);
   const factors = factorBandedLu(equations.map(({ form }) => rowOfForm(form, units)));
   return (acting, slide) => {
     const known: KnownOfState = {
-      spans: model.bars.map((bar, place) => simpleSpan(acting.bars[place] ?? [], bar)),
+      spans: spans.map((span, place) => span(acting.bars[place] ?? [])),
       lifts: model.joints.map(({ lifting }) => {
         const rigid = lifting.find(isRigid);
         return rigid === undefined ? zero : prescribedLift(rigid, acting, slide);
@@ -90,19 +89,14 @@ function jointState(
   [before, after]: readonly [BarForms | undefined, BarForms | undefined],
   valueOf: (form: LinearForm | undefined) => DoubleDouble,
   own: Readonly<Record<'v' | 'left' | 'right', LinearForm>>,
-): JointState {
-  const shearLeft = valueOf(before?.shearRight);
-  const shearRight = valueOf(after?.shearLeft);
-  const [momentLeft, momentRight] = [valueOf(own.left), valueOf(own.right)];
+): JointState<DoubleDouble> {
   return {
-    v: rounded(valueOf(own.v)),
-    turnLeft: rounded(valueOf(before?.turnRight ?? after?.turnLeft)),
-    turnRight: rounded(valueOf(after?.turnLeft ?? before?.turnRight)),
-    shearLeft: rounded(shearLeft),
-    shearRight: rounded(shearRight),
-    momentLeft: rounded(momentLeft),
-    momentRight: rounded(momentRight),
-    force: rounded(subtract(shearRight, shearLeft)),
-    couple: rounded(subtract(momentLeft, momentRight)),
+    v: valueOf(own.v),
+    turnLeft: valueOf(before?.turnRight ?? after?.turnLeft),
+    turnRight: valueOf(after?.turnLeft ?? before?.turnRight),
+    shearLeft: valueOf(before?.shearRight),
+    shearRight: valueOf(after?.shearLeft),
+    momentLeft: valueOf(own.left),
+    momentRight: valueOf(own.right),
   };
 }

@@ -6,7 +6,6 @@ import {
   exact,
   multiply,
   negative,
-  rounded,
   subtract,
   times,
   zero,
@@ -22,7 +21,7 @@ import {
   type Four,
 } from './bar-stiffness.ts';
 import { isRigid, type ElasticModel, type Hold } from './elastic-model.ts';
-import { prescribedLift, type JointState, type Way } from './elastic-state.ts';
+import { drawnBy, prescribedLift, type JointState, type Way } from './elastic-state.ts';
 import {
   springsOf,
   unknownMovements,
@@ -113,11 +112,11 @@ function partOf({ dy }: Hold): DoubleDouble {
 function springPulls(
   model: ElasticModel,
   unknowns: UnknownMovements,
-  { acting, slide }: { readonly acting: Acting; readonly slide: number },
+  { acting, slide }: { readonly acting: Acting; readonly slide: DoubleDouble },
 ): DoubleDouble[] {
   const pulls = new Array<DoubleDouble>(unknowns.count).fill(zero);
   for (const { index, hold } of springsOf(model, unknowns)) {
-    const drawn = exact(hold.dx * slide + acting.foot(hold));
+    const drawn = drawnBy(hold, acting, slide);
     const pull = times(-(hold.stiffness ?? 0), multiply(partOf(hold), drawn));
     pulls[index] = add(entryAt(pulls, index), pull);
   }
@@ -128,7 +127,7 @@ function springPulls(
 function knownMovements(
   model: ElasticModel,
   acting: Acting,
-  slide: number,
+  slide: DoubleDouble,
 ): readonly Four[] {
   const joints = model.joints.map(({ lifting, turning }) => {
     const lift = lifting.find(isRigid);
@@ -148,22 +147,16 @@ function jointState(
   joint: number,
   movements: readonly Four[],
   ends: readonly Four[],
-): JointState {
+): JointState<DoubleDouble> {
   const [before, after] = [movements[joint - 1]?.slice(2), movements[joint]];
   const [left, right] = [ends[joint - 1], ends[joint]];
-  const shearLeft = negative(entryAt(left, 2));
-  const shearRight = entryAt(right, 0);
-  const momentLeft = entryAt(left, 3);
-  const momentRight = negative(entryAt(right, 1));
   return {
-    v: rounded(entryAt(before ?? after, 0)),
-    turnLeft: rounded(entryAt(before ?? after, 1)),
-    turnRight: rounded(entryAt(after ?? before, 1)),
-    shearLeft: rounded(shearLeft),
-    shearRight: rounded(shearRight),
-    momentLeft: rounded(momentLeft),
-    momentRight: rounded(momentRight),
-    force: rounded(subtract(shearRight, shearLeft)),
-    couple: rounded(subtract(momentLeft, momentRight)),
+    v: entryAt(before ?? after, 0),
+    turnLeft: entryAt(before ?? after, 1),
+    turnRight: entryAt(after ?? before, 1),
+    shearLeft: negative(entryAt(left, 2)),
+    shearRight: entryAt(right, 0),
+    momentLeft: entryAt(left, 3),
+    momentRight: negative(entryAt(right, 1)),
   };
 }

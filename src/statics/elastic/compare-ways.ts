@@ -1,7 +1,7 @@
 import type { Agreement } from '../solution.ts';
 import type { Acting, BarLoad } from './acting.ts';
 import { isRigid, type ElasticModel } from './elastic-model.ts';
-import type { ElasticState } from './elastic-state.ts';
+import type { ElasticState, JointState } from './elastic-state.ts';
 
 /** The part of scale within which two ways agree. */
 const agreementTolerance = 1e-9;
@@ -18,9 +18,13 @@ export interface StateScale {
   readonly moment: number;
 }
 
+/** Forces below this part of what the joints' movements would take if they bent the bars are only rounding of what was given. */
+const roundingOfGiven = 1e-13;
+
 /**
  * The greatest force and moment at joints and of loads. Moments count as forces over the length of
- * the longest bar and the other way round, so that rounding of the one is not judged by a lack of the other.
+ * the longest bar and the other way round, so that rounding of the one is not judged by a lack of the
+ * other. Where settlements move a beam without straining it, the scale is what would bend it as far.
  */
 export function scaleOf(
   model: ElasticModel,
@@ -28,22 +32,27 @@ export function scaleOf(
   { joints }: ElasticState,
 ): StateScale {
   let [force, moment] = [0, 0];
-  for (const joint of joints) {
-    force = Math.max(
-      force,
-      ...[joint.shearLeft, joint.shearRight, joint.force].map(Math.abs),
-    );
-    moment = Math.max(
-      moment,
-      ...[joint.momentLeft, joint.momentRight, joint.couple].map(Math.abs),
-    );
+  for (const { shearLeft, shearRight, momentLeft, momentRight } of joints) {
+    const [up, turn] = [shearRight - shearLeft, momentLeft - momentRight];
+    force = Math.max(force, ...[shearLeft, shearRight, up].map(Math.abs));
+    moment = Math.max(moment, ...[momentLeft, momentRight, turn].map(Math.abs));
   }
   for (const load of acting.bars.flat()) {
     force = Math.max(force, forceOf(load));
     moment = Math.max(moment, load.kind === 'couple' ? Math.abs(load.couple) : 0);
   }
-  const greatest = Math.max(moment, force * model.reach);
+  const found = Math.max(moment, force * model.reach);
+  const bending = bendingScale(model, joints);
+  const greatest = found <= roundingOfGiven * bending ? bending : found;
   return { force: greatest / model.reach, moment: greatest };
+}
+
+/** The greatest moment that would turn an end of a bar as far as it has turned. */
+function bendingScale({ bars }: ElasticModel, joints: ElasticState['joints']): number {
+  return bars.reduce((most, { EI, length }, place) => {
+    const turns = [joints[place]?.turnRight ?? 0, joints[place + 1]?.turnLeft ?? 0];
+    return Math.max(most, ...turns.map((turn) => (Math.abs(turn) * EI) / length[0]));
+  }, 0);
 }
 
 function forceOf(load: BarLoad): number {
@@ -69,22 +78,18 @@ export function differenceOf(
   for (const [place, a] of one.joints.entries()) {
     const b = other.joints[place];
     if (b === undefined) return Infinity;
-    const forces = [
-      a.shearLeft - b.shearLeft,
-      a.shearRight - b.shearRight,
-      a.force - b.force,
-    ];
-    const moments = [
-      a.momentLeft - b.momentLeft,
-      a.momentRight - b.momentRight,
-      a.couple - b.couple,
-    ];
-    for (const difference of forces)
-      worst = greater(worst, Math.abs(difference) / scale.force);
-    for (const difference of moments)
-      worst = greater(worst, Math.abs(difference) / scale.moment);
+    const [left, right] = [apart(a, b, 'shearLeft'), apart(a, b, 'shearRight')];
+    const [before, after] = [apart(a, b, 'momentLeft'), apart(a, b, 'momentRight')];
+    for (const force of [left, right, right - left])
+      worst = greater(worst, Math.abs(force) / scale.force);
+    for (const moment of [before, after, after - before])
+      worst = greater(worst, Math.abs(moment) / scale.moment);
   }
   return worst;
+}
+
+function apart(one: JointState, other: JointState, name: keyof JointState): number {
+  return one[name] - other[name];
 }
 
 /** The greater of two, and what is no number counts as greater than any. */

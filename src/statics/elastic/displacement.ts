@@ -71,7 +71,10 @@ export function elasticCurve(
  * How far the forces present would bend the stiffest bar if it were as long as the longest: what a beam
  * moves by that a force over a support hardly bends is to be judged beside it.
  */
-function bendingOf({ bars, reach }: ElasticModel, joints: readonly JointState[]): number {
+function bendingOf(
+  { bars, reach }: ElasticModel,
+  joints: readonly JointState[],
+): number {
   const EI = bars.reduce((most, bar) => Math.max(most, bar.EI), 0);
   const moment = joints.reduce(
     (most, { shearLeft, shearRight, momentLeft, momentRight }) =>

@@ -1,8 +1,10 @@
 import type { ShearAndMoment } from '../internal-forces.ts';
+import { rounded, type DoubleDouble } from '../linear/double-double.ts';
 import type { Agreement } from '../solution.ts';
 import type { BeamStructure, Load } from '../structure.ts';
 import { dropNoise } from '../tolerances.ts';
-import { actingOn, atRest, type Acting } from './acting.ts';
+import { actingOn, type Acting } from './acting.ts';
+import { componentsOf } from './components.ts';
 import { byMoments } from './by-moments.ts';
 import { byStiffness } from './by-stiffness.ts';
 import {
@@ -11,8 +13,9 @@ import {
   scaleOf,
   type StateScale,
 } from './compare-ways.ts';
-import { elasticModel, type ElasticModel } from './elastic-model.ts';
-import { componentsOf, solveSliding, type ElasticState } from './elastic-state.ts';
+import { elasticModel, type ElasticModel, type Hold } from './elastic-model.ts';
+import { roundedState, type ElasticState } from './elastic-state.ts';
+import { solveSliding } from './solve-sliding.ts';
 
 /** Bending of one structure, factored both ways. */
 export interface ElasticSolver {
@@ -34,7 +37,7 @@ export interface ElasticSolution {
   readonly agreement: Agreement;
   /** The value of every restraint, by support; 0 for those straight along the beam. */
   readonly components: readonly (readonly number[])[];
-  /** Shear and moment just right of each joint inside the beam. */
+  /** Shear and moment just right of each joint. */
   readonly anchors: ReadonlyMap<number, ShearAndMoment>;
 }
 
@@ -46,49 +49,52 @@ export interface ElasticSolution {
 export function elasticSolver(structure: BeamStructure): ElasticSolver {
   const model = elasticModel(structure);
   const stiffness = byStiffness(model);
-  const rest = atRest(model);
-  const first = solveSliding(model, stiffness.way, rest);
-  const second = solveSliding(model, byMoments(model), rest);
+  const first = solveSliding(model, stiffness.way);
+  const second = solveSliding(model, byMoments(model));
   const { condition } = stiffness;
   const allowed = allowedDifference(model, condition);
   return {
     model,
     solve: (loads, movementsOf) => {
       const acting = actingOn(model, structure, loads, movementsOf);
-      const other = first(acting);
-      const state = second(acting);
+      const found = second(acting);
+      const state = roundedState(found);
       const scale = scaleOf(model, acting, state);
-      const difference = differenceOf(state, other, scale);
+      const difference = differenceOf(state, roundedState(first(acting)), scale);
       return {
         state,
         agreement: { difference, allowed, condition },
-        components: tidyComponents(model, structure, { acting, state, scale }),
+        components: tidyComponents(
+          structure,
+          componentsOf(model, acting, found),
+          scale,
+        ),
         anchors: anchorsOf(model, acting, state, scale),
       };
     },
   };
 }
 
+/** Components by support and restraint, what is only rounding left out. */
 function tidyComponents(
-  model: ElasticModel,
   structure: BeamStructure,
-  solved: {
-    readonly acting: Acting;
-    readonly state: ElasticState;
-    readonly scale: StateScale;
-  },
+  found: ReadonlyMap<Hold, DoubleDouble>,
+  scale: StateScale,
 ): readonly (readonly number[])[] {
-  const { acting, state, scale } = solved;
   const components = structure.supports.map(({ restraints }) =>
     restraints.map(() => 0),
   );
-  for (const [hold, value] of componentsOf(model, acting, state)) {
+  for (const [hold, value] of found) {
     const size = hold.dy === 0 ? scale.moment : scale.force / Math.abs(hold.dy);
     const list = components[hold.support];
-    if (list !== undefined) list[hold.index] = dropNoise(value, size) + 0;
+    if (list !== undefined)
+      list[hold.index] = dropNoise(rounded(value), size, rounding) + 0;
   }
   return components;
 }
+
+/** Both ways work with 32 digits, so that only the rounding of their results is noise. */
+const rounding = 1e-15;
 
 /** A bar's state begins beyond all loads of its left joint: couples right at its start are taken off. */
 function anchorsOf(
@@ -100,15 +106,15 @@ function anchorsOf(
   const anchors = new Map<number, ShearAndMoment>();
   for (const [place, { x }] of model.joints.entries()) {
     const joint = joints[place];
-    if (place === 0 || joint === undefined) continue;
+    if (joint === undefined) continue;
     let [shear, moment] = [joint.shearRight, joint.momentRight];
     for (const load of acting.bars[place] ?? []) {
       if (load.kind === 'force' && load.at === 0) shear += load.force;
       if (load.kind === 'couple' && load.at === 0) moment -= load.couple;
     }
     anchors.set(x, {
-      shear: dropNoise(shear, scale.force) + 0,
-      moment: dropNoise(moment, scale.moment) + 0,
+      shear: dropNoise(shear, scale.force, rounding) + 0,
+      moment: dropNoise(moment, scale.moment, rounding) + 0,
     });
   }
   return anchors;

@@ -1,8 +1,18 @@
+import {
+  add,
+  divide,
+  entryAt,
+  exact,
+  exactSum,
+  multiply,
+  negative,
+  subtract,
+  times,
+  type DoubleDouble,
+} from '../linear/double-double.ts';
 import type { BarLoad } from './acting.ts';
+import { four, nothing, type Four } from './bar-stiffness.ts';
 import type { Bar } from './elastic-model.ts';
-
-/** Work on the four unit movements of a bar's ends: left end up, left end turned, right end up, right end turned. */
-export type EndForces = readonly [number, number, number, number];
 
 /**
  * The forces at the ends of a bar that do the same work on its four unit movements as a load
@@ -10,72 +20,79 @@ export type EndForces = readonly [number, number, number, number];
  * Hermite's cubics, which are the true ones of a bar of one stiffness, so nothing is approximate.
  * — Przemieniecki, Theory of Matrix Structural Analysis, chapters 4 and 5 (from memory).
  */
-export function equivalentForces(load: BarLoad, bar: Bar): EndForces {
-  const length = bar.length[0];
+export function equivalentForces(load: BarLoad, { length, EI }: Bar): Four {
   switch (load.kind) {
     case 'force':
-      return scaled(shapesAt(load.at, length), load.force);
+      return scaled(shapesAt(exact(load.at), length), exact(load.force));
     case 'couple':
-      return scaled(slopesAt(load.at, length), load.couple);
+      return scaled(slopesAt(exact(load.at), length), exact(load.couple));
     case 'spread':
       return spreadForces(load, length);
     case 'curvature': {
       // The work of EI·κ on the curvature of each shape: the change of its slope over the stretch.
-      const before = slopesAt(load.from, length);
-      const after = slopesAt(load.to, length);
-      const change = plus(after, scaled(before, -1));
-      return scaled(change, bar.EI * load.curvature);
+      const before = slopesAt(exact(load.from), length);
+      const after = slopesAt(exact(load.to), length);
+      const bending = multiply(exact(EI), exact(load.curvature));
+      return scaled(plus(after, scaled(before, exact(-1))), bending);
     }
   }
 }
 
-/** Abscissa and weights of Gauss's rule of three points, which is exact for powers up to the fifth. */
-const gaussPoints = [
-  [-Math.sqrt(3 / 5), 5 / 9],
-  [0, 8 / 9],
-  [Math.sqrt(3 / 5), 5 / 9],
-] as const;
+/** Weights, in ninetieths, of Boole's rule at the quarters of a stretch: exact for powers up to the fifth. */
+const weights = [7, 32, 12, 32, 7];
 
 function spreadForces(
   { from, to, q1, q2 }: Extract<BarLoad, { kind: 'spread' }>,
-  length: number,
-): EndForces {
-  const half = (to - from) / 2;
-  return gaussPoints.reduce<EndForces>(
-    (sum, [point, weight]) => {
-      const q = ((1 - point) * q1 + (1 + point) * q2) / 2;
-      const shapes = shapesAt(from + (1 + point) * half, length);
-      return plus(sum, scaled(shapes, q * weight * half));
-    },
-    [0, 0, 0, 0],
-  );
+  length: DoubleDouble,
+): Four {
+  const base = exactSum(to, -from);
+  const rise = exactSum(q2, -q1);
+  return weights.reduce<Four>((sum, weight, quarter) => {
+    const at = add(exact(from), times(quarter / 4, base));
+    const q = add(exact(q1), times(quarter / 4, rise));
+    const part = divide(multiply(times(weight, q), base), exact(90));
+    return plus(sum, scaled(shapesAt(at, length), part));
+  }, nothing);
 }
 
+const one = exact(1);
+
 /** The deflections at a place under the four unit movements. */
-function shapesAt(at: number, length: number): EndForces {
-  const t = at / length;
-  const r = 1 - t;
+function shapesAt(at: DoubleDouble, length: DoubleDouble): Four {
+  const t = divide(at, length);
+  const r = subtract(one, t);
+  const [tt, rr] = [multiply(t, t), multiply(r, r)];
   return [
-    r * r * (1 + 2 * t),
-    length * t * r * r,
-    t * t * (3 - 2 * t),
-    -length * t * t * r,
+    multiply(rr, add(one, times(2, t))),
+    multiply(length, multiply(t, rr)),
+    multiply(tt, subtract(exact(3), times(2, t))),
+    negative(multiply(length, multiply(tt, r))),
   ];
 }
 
 /** Their slopes. */
-function slopesAt(at: number, length: number): EndForces {
-  const t = at / length;
-  const r = 1 - t;
-  const swing = (6 * t * r) / length;
-  return [-swing, r * (1 - 3 * t), swing, t * (3 * t - 2)];
+function slopesAt(at: DoubleDouble, length: DoubleDouble): Four {
+  const t = divide(at, length);
+  const r = subtract(one, t);
+  const swing = divide(times(6, multiply(t, r)), length);
+  return [
+    negative(swing),
+    multiply(r, subtract(one, times(3, t))),
+    swing,
+    multiply(t, subtract(times(3, t), exact(2))),
+  ];
 }
 
-function scaled(forces: EndForces, factor: number): EndForces {
+function scaled(forces: Four, factor: DoubleDouble): Four {
   const [a, b, c, d] = forces;
-  return [a * factor, b * factor, c * factor, d * factor];
+  return [
+    multiply(a, factor),
+    multiply(b, factor),
+    multiply(c, factor),
+    multiply(d, factor),
+  ];
 }
 
-function plus(one: EndForces, other: EndForces): EndForces {
-  return [one[0] + other[0], one[1] + other[1], one[2] + other[2], one[3] + other[3]];
+function plus(some: Four, others: Four): Four {
+  return four((end) => add(entryAt(some, end), entryAt(others, end)));
 }

@@ -52,7 +52,7 @@ export function knownPart(form: LinearForm, known: KnownOfState): DoubleDouble {
   for (const { index, factor } of form.lifts)
     sum = add(sum, multiply(factor, known.lifts[index] ?? zero));
   for (const { index, factor, name } of form.spans)
-    sum = add(sum, times(known.spans[index]?.[name] ?? 0, factor));
+    sum = add(sum, multiply(factor, known.spans[index]?.[name] ?? zero));
   return sum;
 }
 

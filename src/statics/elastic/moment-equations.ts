@@ -8,6 +8,7 @@ import {
 } from '../linear/double-double.ts';
 import type { Acting } from './acting.ts';
 import { isRigid, type ElasticModel, type Hold } from './elastic-model.ts';
+import { drawnBy } from './elastic-state.ts';
 import { minus, plus, sumOfForms, type LinearForm } from './linear-form.ts';
 import { liftForm, momentForm, type BarForms, type Slots } from './moment-forms.ts';
 
@@ -113,10 +114,10 @@ function sprung(
 export function pullsOf(
   { pulls }: Equation,
   acting: Acting,
-  slide: number,
+  slide: DoubleDouble,
 ): DoubleDouble {
-  return pulls.reduce((sum, { hold, foot }) => {
-    const slid = multiply(exact(hold.dx), exact(slide));
-    return add(sum, multiply(foot, add(slid, exact(acting.foot(hold)))));
-  }, zero);
+  return pulls.reduce(
+    (sum, { hold, foot }) => add(sum, multiply(foot, drawnBy(hold, acting, slide))),
+    zero,
+  );
 }

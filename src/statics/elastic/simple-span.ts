@@ -1,94 +1,134 @@
 import {
-  derivative,
-  evaluatePolynomial,
-  shiftOrigin,
-  type Polynomial,
-} from '../piecewise/polynomial.ts';
+  add,
+  divide,
+  entryAt,
+  exact,
+  exactSum,
+  multiply,
+  negative,
+  subtract,
+  times,
+  zero,
+  type DoubleDouble,
+} from '../linear/double-double.ts';
 import type { BarLoad } from './acting.ts';
 import type { Bar } from './elastic-model.ts';
 
 /** What loads do to a bar that rests on its two ends as a simple span. */
 export interface SimpleSpan {
   /** Upward reactions at the ends, N. */
-  readonly left: number;
-  readonly right: number;
+  readonly left: DoubleDouble;
+  readonly right: DoubleDouble;
   /** Rotations of the ends against the chord, counterclockwise, rad. */
-  readonly turnLeft: number;
-  readonly turnRight: number;
+  readonly turnLeft: DoubleDouble;
+  readonly turnRight: DoubleDouble;
 }
 
+/** A polynomial of where a force stands, measured from the left end: coefficients of ascending powers. */
+type Influence = readonly DoubleDouble[];
+
 /**
- * Reactions and end rotations of a simple span. Each is, for one upward unit force, a known
+ * Makes ready the reactions and end rotations of a bar as a simple span. Each is, for one upward unit force, a known
  * polynomial of where the force stands; a couple takes the slope of that polynomial, a spread load
  * its integral, taken by antiderivatives.
  *
  *      reaction left  −(l − a) / l          rotation left   (2 l² a − 3 l a² + a³) / (6 EI l)
  *      reaction right      −a / l           rotation right  (a³ − l² a) / (6 EI l)
  *
- * — Clapeyron's theorem of three moments in the form of Gere & Timoshenko, Mechanics of
- * Materials, tables of deflections of simple beams (from memory).
+ * — Gere & Timoshenko, Mechanics of Materials, tables of deflections of simple beams (from memory).
  */
-export function simpleSpan(loads: readonly BarLoad[], bar: Bar): SimpleSpan {
-  const l = bar.length[0];
-  const soft = 6 * bar.EI * l;
-  const influences = {
-    left: [-1, 1 / l],
-    right: [0, -1 / l],
-    turnLeft: [0, (2 * l * l) / soft, (-3 * l) / soft, 1 / soft],
-    turnRight: [0, (-l * l) / soft, 0, 1 / soft],
-  } satisfies Record<keyof SimpleSpan, Polynomial>;
-  const under = (name: keyof SimpleSpan): number =>
-    loads.reduce((sum, load) => sum + effect(load, influences[name], name, l), 0);
-  return {
-    left: under('left'),
-    right: under('right'),
-    turnLeft: under('turnLeft'),
-    turnRight: under('turnRight'),
+export function simpleSpan({
+  length,
+  EI,
+}: Bar): (loads: readonly BarLoad[]) => SimpleSpan {
+  const one = exact(1);
+  const shorter = divide(one, length);
+  const soft = times(6, exact(EI));
+  const influences: Readonly<Record<keyof SimpleSpan, Influence>> = {
+    left: [negative(one), shorter],
+    right: [zero, negative(shorter)],
+    turnLeft: [
+      zero,
+      divide(times(2, length), soft),
+      divide(exact(-3), soft),
+      divide(shorter, soft),
+    ],
+    turnRight: [zero, divide(negative(length), soft), zero, divide(shorter, soft)],
+  };
+  return (loads) => {
+    const under = (name: keyof SimpleSpan): DoubleDouble =>
+      loads.reduce((sum, load) => {
+        if (load.kind === 'curvature') return add(sum, openingOf(load, name, shorter));
+        return add(sum, effectOf(load, influences[name]));
+      }, zero);
+    return {
+      left: under('left'),
+      right: under('right'),
+      turnLeft: under('turnLeft'),
+      turnRight: under('turnRight'),
+    };
   };
 }
 
-function effect(
-  load: BarLoad,
-  influence: Polynomial,
-  name: keyof SimpleSpan,
-  length: number,
-): number {
+function effectOf(
+  load: Exclude<BarLoad, { kind: 'curvature' }>,
+  influence: Influence,
+): DoubleDouble {
   switch (load.kind) {
     case 'force':
-      return load.force * evaluatePolynomial(influence, load.at);
-    case 'couple':
-      return load.couple * evaluatePolynomial(derivative(influence), load.at);
+      return times(load.force, valueAt(influence, load.at));
+    case 'couple': {
+      const slope = influence.slice(1).map((c, power) => times(power + 1, c));
+      return times(load.couple, valueAt(slope, load.at));
+    }
     case 'spread':
       return spreadEffect(load, influence);
-    case 'curvature':
-      return load.curvature * openingOf(load.from, load.to, name, length);
   }
 }
 
-/** ∫ q(s) g(from + s) ds for a load straight from q1 to q2. */
-function spreadEffect(
-  { from, to, q1, q2 }: Extract<BarLoad, { kind: 'spread' }>,
-  influence: Polynomial,
-): number {
-  const base = to - from;
-  const slope = (q2 - q1) / base;
-  const local = shiftOrigin(influence, from);
-  return local.reduce((sum, c, power) => {
-    const constant = (q1 * base ** (power + 1)) / (power + 1);
-    const rising = (slope * base ** (power + 2)) / (power + 2);
-    return sum + c * (constant + rising);
-  }, 0);
+function valueAt(polynomial: Influence, at: number): DoubleDouble {
+  return polynomial.reduceRight((value, c) => add(times(at, value), c), zero);
 }
 
-/** What a curvature of 1 over a stretch turns the ends by: ∫ (x/l − 1) dx at the left, ∫ x/l dx at the right. */
+/** ∫ q(s) g(from + s) ds for a load straight from q1 to q2, with q = q1 + (q2 − q1) s / base. */
+function spreadEffect(
+  { from, to, q1, q2 }: Extract<BarLoad, { kind: 'spread' }>,
+  influence: Influence,
+): DoubleDouble {
+  const base = exactSum(to, -from);
+  const rise = exactSum(q2, -q1);
+  let sum = zero;
+  let reach = base;
+  for (const [power, c] of seenFrom(influence, from).entries()) {
+    const even = divide(exact(q1), exact(power + 1));
+    const rising = divide(rise, exact(power + 2));
+    sum = add(sum, multiply(multiply(c, reach), add(even, rising)));
+    reach = multiply(reach, base);
+  }
+  return sum;
+}
+
+/** The same polynomial in powers of the distance from another place, by repeated synthetic division. */
+function seenFrom(polynomial: Influence, from: number): Influence {
+  const shifted = [...polynomial];
+  for (let start = 0; start < shifted.length - 1; start += 1)
+    for (let power = shifted.length - 2; power >= start; power -= 1)
+      shifted[power] = add(
+        entryAt(shifted, power),
+        times(from, entryAt(shifted, power + 1)),
+      );
+  return shifted;
+}
+
+/** What a free curvature over a stretch turns the ends by: κ ∫ (x/l − 1) dx at the left, κ ∫ x/l dx at the right. */
 function openingOf(
-  from: number,
-  to: number,
+  { from, to, curvature }: Extract<BarLoad, { kind: 'curvature' }>,
   name: keyof SimpleSpan,
-  length: number,
-): number {
-  const base = to - from;
-  const middle = (from + to) / 2;
-  if (name === 'turnLeft') return base * (middle / length - 1);
-  return name === 'turnRight' ? (base * middle) / length : 0;
+  shorter: DoubleDouble,
+): DoubleDouble {
+  if (name === 'left' || name === 'right') return zero;
+  const turn = times(curvature, exactSum(to, -from));
+  const middle = multiply(times(0.5, exactSum(from, to)), shorter);
+  const share = name === 'turnRight' ? middle : subtract(middle, exact(1));
+  return multiply(turn, share);
 }
