@@ -12,7 +12,13 @@ import type { Extent, Written } from './written.ts';
 /** What a symbol is worth in a line: a number that is known, or an unknown that the line is linear in. */
 export type Meaning =
   | { readonly kind: 'known'; readonly si: number; readonly dimension: Dimension }
-  | { readonly kind: 'unknown'; readonly key: string; readonly dimension: Dimension };
+  | {
+      readonly kind: 'unknown';
+      readonly key: string;
+      readonly dimension: Dimension;
+      /** How much of the unknown one of the symbol is: −1 where the worker's sense is the other one. */
+      readonly share: number;
+    };
 
 /** What each declared symbol means; undefined for a symbol that nobody declared. */
 export type Meanings = (name: string) => Meaning | undefined;
@@ -89,7 +95,7 @@ function meaningOf(of: Extract<Written, { kind: 'name' }>, meanings: Meanings): 
         form: {
           dimension,
           constant: 0,
-          unknowns: new Map([[meaning.key, 1]]),
+          unknowns: new Map([[meaning.key, meaning.share]]),
           spread: 0,
         },
       };

@@ -1,0 +1,92 @@
+import type { BeamWork } from '../derivation/index.ts';
+import type { BeamDefinition, Conventions, Project } from '../project/index.ts';
+import {
+  superpose,
+  tidyStructure,
+  type BeamResult,
+  type BeamStructure,
+  type CaseFactor,
+} from '../statics/index.ts';
+
+/** What steps are marked against: a member under one case, all cases together, or a combination. */
+export interface MarkingContext {
+  readonly definition: BeamDefinition;
+  /** Tidy: stations that mean one place are one number. */
+  readonly structure: BeamStructure;
+  /** Mark of the case or combination, or `all`. */
+  readonly mark: string;
+  readonly loading: readonly CaseFactor[];
+  readonly result: BeamResult;
+  /** Forces that statics alone cannot tell. */
+  readonly redundants: number;
+  readonly system: 'us' | 'si';
+  /** Figures to which a conclusion must be right. */
+  readonly figures: number;
+  readonly conventions: Conventions;
+}
+
+/** The readings of what work may be for: every case, every combination, and all cases together. */
+export function loadingsOf(work: BeamWork): readonly string[] {
+  const marks = [...work.structure.cases, ...work.combinations.map(({ mark }) => mark)];
+  return marks.includes('all') ? marks : [...marks, 'all'];
+}
+
+/** The context of a solved member under a case, a combination or `all`; undefined for any other mark. */
+export function markingContext(
+  project: Project,
+  work: BeamWork,
+  mark: string,
+): MarkingContext | undefined {
+  const found = loadingOf(work, mark);
+  if (found === undefined) return undefined;
+  return {
+    definition: work.definition,
+    structure: tidyStructure(work.structure),
+    mark,
+    ...found,
+    redundants: work.solution.determinacy.redundants,
+    system: project.definition.units,
+    // A hand calculation is not asked for more than three figures.
+    figures: Math.min(project.definition.figures.value, 3),
+    conventions: project.definition.conventions,
+  };
+}
+
+function loadingOf(
+  work: BeamWork,
+  mark: string,
+): Pick<MarkingContext, 'loading' | 'result'> | undefined {
+  const { solution, combinations, combined } = work;
+  const own = solution.results.find((result) => result.mark === mark);
+  if (own !== undefined) return { loading: [{ case: mark, factor: 1 }], result: own };
+  const index = combinations.findIndex((combination) => combination.mark === mark);
+  const result = combined[index];
+  const factors = combinations[index]?.factors;
+  if (result !== undefined && factors !== undefined)
+    return { loading: factors, result };
+  if (mark !== 'all') return undefined;
+  const all = work.structure.cases.map((one) => ({ case: one, factor: 1 }));
+  return { loading: all, result: superpose(solution.results, all, 'all') };
+}
+
+/** A named point or a station of the member's axis, as people write it; undefined for neither. */
+export function stationOf(
+  { structure }: Pick<MarkingContext, 'structure'>,
+  written: string,
+  readLength: (text: string) => number | undefined,
+): number | undefined {
+  const text = written.trim();
+  const point = structure.points.find(({ name }) => name === text);
+  return point?.x ?? readLength(text);
+}
+
+/** The name of a place: the point's, else its station as text. */
+export function placeName(
+  { structure }: Pick<MarkingContext, 'structure'>,
+  x: number,
+  lengthText: (si: number) => string,
+): string {
+  const length = (structure.points.at(-1)?.x ?? 0) - (structure.points[0]?.x ?? 0);
+  const point = structure.points.find((one) => Math.abs(one.x - x) <= 1e-9 * length);
+  return point?.name ?? lengthText(x);
+}

@@ -1,0 +1,175 @@
+import {
+  intensityAt,
+  resultantsOf,
+  termsOfCutSum,
+  valueOfUnknown,
+  type CutPart,
+  type CutTerm,
+  type DistributedLoad,
+  type Resultant,
+  type Sum,
+} from '../../statics/index.ts';
+import { cutForceAt, reactionKey } from '../cut-keys.ts';
+import type { MarkingContext } from '../marking-context.ts';
+
+/**
+ * One thing that acts on the part of a sum: a reaction, an internal force at a cut, a load, or one
+ * of the shapes into which a distributed load is taken. All SI, in the signs of the solver: right,
+ * up, counterclockwise.
+ */
+export interface Atom {
+  readonly id: string;
+  readonly what:
+    | { readonly kind: 'reaction'; readonly point: string; readonly index: number }
+    | {
+        readonly kind: 'cut';
+        readonly force: 'axial' | 'shear' | 'moment';
+        readonly x: number;
+      }
+    | {
+        readonly kind: 'load';
+        readonly id: string;
+        readonly case: string;
+        readonly resultant?: Resultant;
+      };
+  readonly quantity: 'force' | 'couple';
+  /** Key of an unknown; absent for loads. */
+  readonly key?: string;
+  /** Its true size along its own sense, N or N·m. */
+  readonly size: number;
+  /** What one unit of `size` adds to the sum: a signed arm, a direction cosine, ±1. */
+  readonly factor: number;
+  /** Where it stands. */
+  readonly x: number;
+}
+
+/** What an atom truly adds to the sum. */
+export function worthOf(atom: Atom): number {
+  return atom.size * atom.factor + 0;
+}
+
+/** How distributed loads are taken: whole, by the stretches between named points, or a trapezoid as two triangles. */
+export type Taking = 'whole' | 'stretches' | 'triangles';
+
+/** What a sum is over: which sum, of which part. */
+export interface SumRequest {
+  readonly sum: Sum;
+  readonly part: CutPart;
+}
+
+/** The atoms of a sum, in the order reactions, forces at cuts, loads. */
+export function atomsOf(
+  context: MarkingContext,
+  request: SumRequest,
+  taking: Taking,
+): readonly Atom[] {
+  const { structure, loading } = context;
+  const terms = termsOfCutSum(structure, loading, request.part, request.sum);
+  const atoms: Atom[] = [];
+  const spread = new Set<string>();
+  for (const term of terms) {
+    if (term.source.kind !== 'load' || term.resultant === undefined) {
+      const atom = singleAtom(context, term);
+      if (atom !== undefined) atoms.push(atom);
+      continue;
+    }
+    // All shapes of one load are taken together, at the place of its first.
+    if (spread.has(term.source.id)) continue;
+    spread.add(term.source.id);
+    atoms.push(...spreadAtoms(context, request, term, taking));
+  }
+  return atoms;
+}
+
+function singleAtom(context: MarkingContext, term: CutTerm): Atom | undefined {
+  const { source, quantity, factor, x } = term;
+  switch (source.kind) {
+    case 'reaction': {
+      const { point, index } = source;
+      return {
+        id: `reaction ${point} ${index}`,
+        what: { kind: 'reaction', point, index },
+        quantity,
+        key: reactionKey(point, index),
+        size: valueOfUnknown(context.result, source),
+        factor,
+        x,
+      };
+    }
+    case 'cut': {
+      const { force, cut } = source;
+      const { key, truth } = cutForceAt(context, cut, force);
+      const what = { kind: 'cut', force, x } as const;
+      return { id: `cut ${x} ${force}`, what, quantity, key, size: truth, factor, x };
+    }
+    case 'load': {
+      const what = { kind: 'load', id: source.id, case: source.case } as const;
+      const size = term.magnitude ?? 0;
+      return { id: `load ${source.id}`, what, quantity, size, factor, x };
+    }
+    case 'hinge':
+      // Parts that end at cuts know their forces as forces at cuts.
+      return undefined;
+  }
+}
+
+function spreadAtoms(
+  { structure }: MarkingContext,
+  { part, sum }: SumRequest,
+  term: CutTerm,
+  taking: Taking,
+): readonly Atom[] {
+  if (term.source.kind !== 'load') return [];
+  const { id, case: mark } = term.source;
+  const load = structure.loads.find((one) => one.id === id);
+  if (load?.kind !== 'distributed') return [];
+  const from = Math.max(load.from, part.from?.x ?? load.from);
+  const to = Math.min(load.to, part.to?.x ?? load.to);
+  const stations =
+    taking === 'stretches'
+      ? [
+          from,
+          ...structure.points.map(({ x }) => x).filter((x) => x > from && x < to),
+          to,
+        ]
+      : [from, to];
+  const shapes = stations.slice(1).flatMap((end, index) => {
+    const start = stations[index] ?? from;
+    return taking === 'triangles'
+      ? twoTriangles(load, start, end)
+      : resultantsOf(load, start, end);
+  });
+  const caseFactor = term.caseFactor ?? 1;
+  return shapes.map((resultant, index): Atom => {
+    const { direction, magnitude, x } = resultant;
+    const factor =
+      sum.kind === 'moments'
+        ? (x - sum.about) * direction[1]
+        : direction[sum.along === 'x' ? 0 : 1];
+    return {
+      id: `load ${id} ${index}`,
+      what: { kind: 'load', id, case: mark, resultant },
+      quantity: 'force',
+      size: magnitude * caseFactor,
+      factor: factor + 0,
+      x,
+    };
+  });
+}
+
+/** A trapezoid as two triangles, each from the intensity at one end to nothing at the other. */
+function twoTriangles(
+  load: DistributedLoad,
+  from: number,
+  to: number,
+): readonly Resultant[] {
+  const [x1, y1] = intensityAt(load, from);
+  const [x2, y2] = intensityAt(load, to);
+  const isTrapezoid = y1 * y2 > 0 && y1 !== y2 && x1 === 0 && x2 === 0;
+  if (!isTrapezoid) return resultantsOf(load, from, to);
+  const base = { ...load, from, to, x1: 0, x2: 0 };
+  return [
+    ...resultantsOf({ ...base, y1, y2: 0 }),
+    ...resultantsOf({ ...base, y1: 0, y2 }),
+  ];
+}

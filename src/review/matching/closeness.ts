@@ -1,0 +1,17 @@
+/** One unit of the last of so many significant figures of a value. */
+export function unitOfPlace(value: number, figures: number): number {
+  const size = Math.abs(value);
+  if (size === 0) return 0;
+  return 10 ** (Math.floor(Math.log10(size) + 1e-12) - figures + 1);
+}
+
+/** True where two values agree to one unit of so many figures (3 where not said), rounded or cut off. */
+export function isClose(found: number, truth: number, figures: number = 3): boolean {
+  const room = Math.max(unitOfPlace(truth, figures), unitOfPlace(found, figures));
+  return Math.abs(found - truth) <= room * (1 + 1e-6) + 1e-12 * Math.abs(truth);
+}
+
+/** True where two values are one number, rounding of the last bits aside. */
+export function isSame(a: number, b: number): boolean {
+  return Math.abs(a - b) <= 1e-6 * Math.max(Math.abs(a), Math.abs(b));
+}

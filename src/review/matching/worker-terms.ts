@@ -1,0 +1,144 @@
+import type { Dimension } from '../../units/index.ts';
+import {
+  linearForm,
+  type Meanings,
+  type WorkingFault,
+} from '../reading/linear-form.ts';
+import type { Extent, Written, WrittenLine } from '../reading/written.ts';
+
+/** A term of a worker's line, brought to the left of the equals sign. */
+export interface WorkerTerm extends Extent {
+  /** As it was written. */
+  readonly text: string;
+  /** What it adds as a number, its sign in it; 0 for a term with an unknown. */
+  readonly constant: number;
+  /** So much of an unknown, its sign in it. */
+  readonly unknown?: { readonly key: string; readonly share: number };
+  readonly dimension: Dimension | undefined;
+  /** The sizes of what it is multiplied from, by what they measure: where arms and forces are looked for. */
+  readonly parts: readonly TermPart[];
+}
+
+/** A factor of a term. */
+export interface TermPart {
+  readonly size: number;
+  readonly dimension: Dimension | undefined;
+  /** −1 where it stands under a slash. */
+  readonly power: number;
+}
+
+/** A line in terms, or why it cannot be worked. */
+export type LineTerms =
+  | { readonly terms: readonly WorkerTerm[]; readonly fault?: undefined }
+  | { readonly fault: WorkingFault; readonly terms?: undefined };
+
+/** A line of more terms than this is searched no more. */
+export const mostTerms = 40;
+
+/**
+ * The terms of the first equation of a line: its first side less its second, or its only side.
+ * Products with a sum are multiplied out where the sum holds an unknown.
+ */
+export function termsOfLine(line: WrittenLine, meanings: Meanings): LineTerms {
+  const [left, right] = line.links;
+  const terms: WorkerTerm[] = [];
+  for (const [side, sign] of [
+    [left, 1],
+    [right, -1],
+  ] as const) {
+    if (side === undefined) continue;
+    const fault = collect(side, { sign, text: line.text, meanings }, terms);
+    if (fault !== undefined) return { fault };
+  }
+  return { terms: terms.filter(({ constant, unknown }) => constant !== 0 || unknown) };
+}
+
+interface Collecting {
+  readonly sign: 1 | -1;
+  readonly text: string;
+  readonly meanings: Meanings;
+}
+
+function collect(
+  of: Written,
+  setting: Collecting,
+  into: WorkerTerm[],
+): WorkingFault | undefined {
+  if (of.kind === 'sum') {
+    for (const { sign, of: term } of of.terms) {
+      const turned = setting.sign === sign ? 1 : -1;
+      const fault = collect(term, { ...setting, sign: turned }, into);
+      if (fault !== undefined) return fault;
+    }
+    return undefined;
+  }
+  const opened = multipliedOut(of, setting.meanings);
+  if (opened !== undefined) return collect(opened, setting, into);
+  const worked = linearForm(of, setting.meanings);
+  if (worked.fault !== undefined) return worked.fault;
+  const { constant, unknowns, dimension } = worked.form;
+  const base = {
+    start: of.start,
+    end: of.end,
+    text: setting.text.slice(of.start, of.end).trim(),
+    dimension,
+    parts: partsOf(of, setting.meanings, 1),
+  };
+  const { sign } = setting;
+  if (constant !== 0 || unknowns.size === 0)
+    into.push({ ...base, constant: sign * constant + 0 });
+  for (const [key, share] of unknowns)
+    into.push({ ...base, constant: 0, unknown: { key, share: sign * share } });
+  return undefined;
+}
+
+/** A product with a sum that holds an unknown, or such a sum over something, as a sum; undefined for any other. */
+function multipliedOut(of: Written, meanings: Meanings): Written | undefined {
+  const holdsUnknown = (one: Written): boolean =>
+    one.kind === 'sum' && (linearForm(one, meanings).form?.unknowns.size ?? 0) > 0;
+  if (of.kind === 'quotient' && of.over.kind === 'sum' && holdsUnknown(of.over)) {
+    const { under } = of;
+    return {
+      ...of.over,
+      terms: of.over.terms.map(({ sign, of: over }) => ({
+        sign,
+        of: { kind: 'quotient', over, under, start: over.start, end: over.end },
+      })),
+    };
+  }
+  if (of.kind !== 'product') return undefined;
+  const at = of.factors.findIndex(holdsUnknown);
+  const sum = of.factors[at];
+  if (sum?.kind !== 'sum') return undefined;
+  const others = of.factors.filter((_, index) => index !== at);
+  return {
+    ...sum,
+    terms: sum.terms.map(({ sign, of: term }) => ({
+      sign,
+      of: {
+        kind: 'product',
+        factors: [term, ...others],
+        start: term.start,
+        end: term.end,
+      },
+    })),
+  };
+}
+
+/** The factors of a term that are known numbers. */
+function partsOf(of: Written, meanings: Meanings, power: number): readonly TermPart[] {
+  if (of.kind === 'product')
+    return of.factors.flatMap((factor) => partsOf(factor, meanings, power));
+  if (of.kind === 'quotient')
+    return [
+      ...partsOf(of.over, meanings, power),
+      ...partsOf(of.under, meanings, -power),
+    ];
+  if (of.kind === 'power' && Number.isInteger(of.exponent) && of.exponent > 0)
+    return Array.from({ length: Math.min(of.exponent, 4) }, () =>
+      partsOf(of.base, meanings, power),
+    ).flat();
+  const { form } = linearForm(of, meanings);
+  if (form === undefined || form.unknowns.size > 0) return [];
+  return [{ size: Math.abs(form.constant), dimension: form.dimension, power }];
+}
