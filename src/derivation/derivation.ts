@@ -10,6 +10,8 @@ export interface Section {
     /** The redundants of an indeterminate member, by the hand method chosen. */
     | 'redundants'
     | 'equations'
+    /** Cases in which nothing acts on the member, all together. */
+    | 'idle'
     | 'reasonable'
     | 'internal-forces'
     | 'displacements'

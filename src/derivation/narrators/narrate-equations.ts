@@ -43,14 +43,15 @@ export function narrateEquations(context: CaseContext): readonly EquationStep[] 
   ];
 }
 
-/** A case without loads: nothing acts, and a support that settles moves a determinate member without force. */
-export function narrateNoLoads({
-  definition,
-  mark,
-}: Pick<CaseContext, 'definition' | 'mark'>): EquationStep {
+/** Cases without loads: nothing acts, and supports that settle and warmth move a determinate member without force. */
+export function narrateNoLoads(
+  { definition, mark }: Pick<CaseContext, 'definition' | 'mark'>,
+  cases: readonly string[] = [mark],
+): EquationStep {
   return {
     kind: 'no-loads',
-    case: mark,
+    cases,
+    isWarm: definition.temperatures.some((one) => one.case === mark),
     settlements: definition.supports.flatMap(({ point, settlement }) =>
       settlement?.case === mark ? [{ point, value: asGiven(settlement.value) }] : [],
     ),

@@ -6,6 +6,7 @@ import { asGiven, dimension, tidy } from '../printing.ts';
 import type { GivenStep, SupportRow } from '../steps.ts';
 import { loadRow } from './load-rows.ts';
 import { sectionFacts } from './section-fact.ts';
+import { temperatureFacts } from './temperature-rows.ts';
 
 /** Item 1 of a sheet: geometry, supports, loads, section and material as the file gives them. */
 export function narrateGiven(
@@ -25,6 +26,7 @@ export function narrateGiven(
         ...(title === undefined ? {} : { title }),
       })),
     },
+    ...temperatureFacts(context),
     ...sectionFacts(context),
     {
       kind: 'taken',

@@ -6,8 +6,10 @@ import type { Found, Place, Sense, UnknownRow } from './shared.ts';
 export type EquationStep =
   | {
       readonly kind: 'no-loads';
-      readonly case: string;
-      /** Supports that settle in this case: they move the member and strain nothing. */
+      readonly cases: readonly string[];
+      /** True where a temperature difference bends the member, which strains nothing. */
+      readonly isWarm: boolean;
+      /** Supports that settle in the only case: they move the member and strain nothing. */
       readonly settlements: readonly {
         readonly point: string;
         readonly value: Expression;

@@ -59,6 +59,22 @@ export interface LoadRow {
   };
 }
 
+/** A temperature difference as the given list shows it. */
+export interface TemperatureRow {
+  readonly case: string;
+  /** Top minus bottom, as given, before the factor. */
+  readonly difference: Expression;
+  readonly factor?: { readonly times: Expression; readonly because: string };
+  readonly depth: Expression;
+  readonly expansion: Expression;
+  /** What the line leaves to the cross-section or the material. */
+  readonly taken: { readonly depth: boolean; readonly expansion: boolean };
+  readonly from: Place;
+  readonly to: Place;
+  readonly note?: string;
+  readonly uses: readonly string[];
+}
+
 /** Facts of what is given. */
 export type GivenStep =
   | {
@@ -81,6 +97,8 @@ export type GivenStep =
       readonly loads: readonly LoadRow[];
       readonly cases: readonly { readonly mark: string; readonly title?: string }[];
     }
+  /** Temperature differences, as given. */
+  | { readonly kind: 'temperatures'; readonly rows: readonly TemperatureRow[] }
   | {
       readonly kind: 'section';
       readonly stretches: readonly {

@@ -237,10 +237,48 @@ describe('narrateEquations', () => {
     const [step] = stepsOf(derivation, 'equations', 'Z');
     expect(step).toMatchObject({
       kind: 'no-loads',
-      case: 'Z',
+      cases: ['Z'],
+      isWarm: false,
       settlements: [{ point: 'B' }],
     });
     expect(stepsOf(derivation, 'internal-forces', 'Z')).toEqual([]);
+  });
+
+  test('tells all cases in which nothing acts in one breath, after those that are worked', () => {
+    const { derivation } = derivedBeam(
+      {
+        points: '{ A: 0 m, B: 6 m }',
+        supports: '{ A: pin, B: roller }',
+        loads: '[ { case: Q, uniform: 1 kN/m } ]',
+      },
+      {
+        ...si,
+        'loads.yaml':
+          'cases:\n  G: { kind: dead }\n  Q: { kind: live }\n  S: { kind: snow }\n',
+      },
+    );
+    const kinds = derivation.sections.map(({ kind, case: of }) => of?.mark ?? kind);
+    expect(kinds.filter((kind) => ['G', 'Q', 'S', 'idle'].includes(kind))).toEqual([
+      ...kinds.filter((kind) => kind === 'Q'),
+      'idle',
+    ]);
+    expect(stepsOf(derivation, 'idle')).toMatchObject([
+      { kind: 'no-loads', cases: ['G', 'S'], settlements: [], isWarm: false },
+    ]);
+  });
+
+  test('tells that warmth bends a determinate beam without force', () => {
+    const { derivation } = derivedBeam(
+      {
+        points: '{ A: 0 m, B: 6 m }',
+        supports: '{ A: pin, B: roller }',
+        loads:
+          '[ { case: G, uniform: 1 kN/m }, { case: T, temperature: { difference: 20 K, depth: 400 mm, expansion: 12e-6 1/K } } ]',
+      },
+      si,
+    );
+    const [step] = stepsOf(derivation, 'equations', 'T');
+    expect(step).toMatchObject({ kind: 'no-loads', cases: ['T'], isWarm: true });
   });
 
   test('stacks a long sum before it divides, so that no fraction has to hold it', () => {

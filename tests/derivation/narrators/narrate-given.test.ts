@@ -148,4 +148,83 @@ describe('narrateGiven', () => {
       { point: 'B', to: 'G1', anchor: 'member-G1', at: '8\u00a0ft' },
     ]);
   });
+
+  test('lists temperature differences with the depth and the expansion that they take', () => {
+    const steps = given(
+      {
+        points: '{ A: 0 m, B: 3 m, C: 8 m }',
+        supports: '{ A: pin, C: roller }',
+        sections:
+          '[ { from: A, to: B, section: { depth: 200 mm } }, { from: B, to: C, section: { depth: 400 mm } } ]',
+        loads:
+          '[ { case: T, temperature: { difference: 20 K, expansion: 12e-6 1/K }, times: 0.5, because: shaded, note: Roof } ]',
+      },
+      { 'project.yaml': siProject },
+    );
+    expect(
+      stepOf(steps, 'temperatures').rows.map((row) => [
+        row.case,
+        text(row.difference),
+        text(row.depth),
+        text(row.expansion),
+        row.from.point,
+        row.to.point,
+        row.taken,
+        row.factor?.because,
+        row.note,
+      ]),
+    ).toEqual([
+      [
+        'T',
+        '20 K',
+        '200 mm',
+        '12×10^−6/K',
+        'A',
+        'B',
+        { depth: true, expansion: false },
+        'shaded',
+        'Roof',
+      ],
+      [
+        'T',
+        '20 K',
+        '400 mm',
+        '12×10^−6/K',
+        'B',
+        'C',
+        { depth: true, expansion: false },
+        'shaded',
+        'Roof',
+      ],
+    ]);
+  });
+
+  test('has no list of temperature differences where none are given', () => {
+    expect(given(short).some(({ kind }) => kind === 'temperatures')).toBe(false);
+  });
+
+  test('lists every stretch of a stepped beam with its cross-section', () => {
+    const { stretches } = stepOf(
+      given(
+        {
+          points: '{ A: 0 m, B: 3 m, C: 8 m }',
+          supports: '{ A: pin, C: roller }',
+          sections:
+            '[ { from: A, to: B, section: { I: 1e8 mm^4 } }, { from: B, to: C, section: { I: 2e8 mm^4 } } ]',
+        },
+        { 'project.yaml': siProject },
+      ),
+      'section',
+    );
+    expect(
+      stretches.map(({ from, to, values }) => [
+        from.point,
+        to.point,
+        values.map(({ value }) => text(value)),
+      ]),
+    ).toEqual([
+      ['A', 'B', ['1×10⁸ mm⁴']],
+      ['B', 'C', ['2×10⁸ mm⁴']],
+    ]);
+  });
 });
