@@ -81,10 +81,20 @@ function conditionStep(
     ...(movement === undefined ? {} : { movement }),
     ...(terms === undefined ? {} : { terms }),
     equation: equationOf(context, integration, row),
-    ...(solving === undefined
+    ...(solving === undefined || isFoundAlready(row, integration)
       ? {}
       : { found: foundOf(context, integration, row, solving.index) }),
   };
+}
+
+/** True where the equation itself reads `c_2 = 0`. */
+function isFoundAlready(row: ConditionRow, { unknowns }: Integration): boolean {
+  const held = row.factors.flatMap((factor, i) =>
+    factor === 0 ? [] : [{ factor, i }],
+  );
+  const [only] = held;
+  if (row.terms !== 0 || held.length !== 1 || only?.factor !== 1) return false;
+  return row.condition.what === 'slope' || unknowns[only.i]?.kind === 'deflection';
 }
 
 const timesOf = ({ condition }: ConditionRow): 1 | 2 =>
@@ -142,6 +152,7 @@ function equationOf(
         left: sum(...terms),
         chain: [{ sign: '=', of: sideOf(context, integration, row) }],
         recheck: 'none',
+        ...(isFoundAlready(row, integration) ? { boxed: true } : {}),
       },
     ],
   };

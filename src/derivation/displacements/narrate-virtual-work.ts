@@ -174,12 +174,14 @@ function closesOf(
 
 /** m(x) in singularity functions. */
 function momentOf(context: CaseContext, { x, reactions }: UnitLoad): Statement {
+  const end = context.structure.points.at(-1)?.x ?? x;
   const forces = reactions.flatMap(
     (one): readonly (Term & { readonly at: number })[] => {
       const { restraint, support } = one;
       const isMoment = restraint.kind === 'moment';
       const size = isMoment ? -one.value : one.value * restraint.direction[1];
-      if (size === 0) return [];
+      // What stands at the member's end has nothing to its right to act on.
+      if (size === 0 || support.x === end) return [];
       const figure = unitFigure(context, one, Math.abs(size));
       const of = product(
         figure,
@@ -189,7 +191,7 @@ function momentOf(context: CaseContext, { x, reactions }: UnitLoad): Statement {
     },
   );
   const own = { at: x, sign: 1 as const, of: bracket(distanceFrom(context, x), 1) };
-  const terms = [...forces, own].sort((a, b) => a.at - b.at);
+  const terms = [...forces, ...(x === end ? [] : [own])].sort((a, b) => a.at - b.at);
   return {
     lines: [
       {

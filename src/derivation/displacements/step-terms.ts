@@ -110,7 +110,7 @@ function stepTerm(
   }: { readonly x: number; readonly was: StretchFactor; readonly is: StretchFactor },
 ): BendingTerm {
   const ratio = (of: StretchFactor, part: 'name' | 'figure'): Expression =>
-    part === 'name' ? name(of.symbol) : of.figure;
+    part === 'name' && of.value !== 1 ? name(of.symbol) : of.figure;
   const change = (part: 'name' | 'figure'): Expression =>
     sum(ratio(is, part), minus(ratio(was, part)));
   const growth = is.value - was.value;

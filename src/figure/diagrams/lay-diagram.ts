@@ -37,6 +37,8 @@ export function layDiagram(diagram: Diagram, setting: PictureSetting): Strip {
   settleLabels(board, wishes, { ...setting.bounds, leader: thinLine(theme) });
   const strip = board.strip();
   const stroke = { width: 0.35, colour: theme.colour.hatch };
+  // An elastic curve is the member itself bent, no area that counts.
+  if (diagram.quantity === 'deflection') return strip;
   const lines = hatch(diagram.curves, scale, { stations, gaps: strip.labels, stroke });
   return { ...strip, marks: [...lines.marks, ...strip.marks] };
 }
@@ -76,7 +78,24 @@ function drawCurves(board: Board, { curves }: Diagram, { scale, setting }: Plot)
 }
 
 /** The name and unit of the diagram, at the left of its base line. */
-function writeTitle(board: Board, { title }: Diagram, setting: PictureSetting): void {
+function writeTitle(board: Board, diagram: Diagram, setting: PictureSetting): void {
+  const { title } = diagram;
   const label = setInGutter(title, setting);
   board.write(label, boxAt(0, -label.height / 2, label));
+  const drawn = exaggeration(diagram, setting);
+  if (drawn === undefined) return;
+  const note = setInGutter({ kind: 'text', text: drawn }, setting);
+  board.write(note, boxAt(0, label.height / 2 + 2, note));
+}
+
+/** How many times larger than its member an elastic curve is drawn, to two figures: `×120`. */
+function exaggeration(
+  diagram: Diagram,
+  { stations }: PictureSetting,
+): string | undefined {
+  if (diagram.quantity !== 'deflection') return undefined;
+  const upright = Math.abs(plotScale(diagram, stations).yOf(1));
+  const along = (stations.right - stations.left) / (stations.end - stations.start);
+  const times = Number((upright / along).toPrecision(2));
+  return times > 0 && Number.isFinite(times) ? `×${times}` : undefined;
 }
