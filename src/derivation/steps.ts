@@ -3,6 +3,7 @@ import type { DisplacementStep } from './steps/displacement-steps.ts';
 import type { EquationStep } from './steps/equation-steps.ts';
 import type { GivenStep } from './steps/given-steps.ts';
 import type { InternalStep } from './steps/internal-steps.ts';
+import type { RangeStep } from './steps/range-steps.ts';
 import type { ForceStep, RigidityStep } from './steps/redundant-steps.ts';
 import type { CombinationStep, ResultStep } from './steps/result-steps.ts';
 import type { SlopeStep } from './steps/slope-steps.ts';
@@ -22,6 +23,7 @@ export type Step =
   | ReasonStep
   | InternalStep
   | DisplacementStep
+  | RangeStep
   | CombinationStep
   | ResultStep
   | CautionStep
@@ -34,6 +36,7 @@ export type * from './steps/equation-steps.ts';
 export type * from './steps/check-steps.ts';
 export type * from './steps/internal-steps.ts';
 export type * from './steps/displacement-steps.ts';
+export type * from './steps/range-steps.ts';
 export type * from './steps/result-steps.ts';
 export type * from './steps/sheet-steps.ts';
 export type * from './steps/system-steps.ts';
