@@ -44,7 +44,11 @@ export interface Comment {
   readonly step: number;
   /** What was found, as the finding says it. */
   readonly comment: string;
-  readonly reply?: { readonly text: string; readonly by: string; readonly date: string };
+  readonly reply?: {
+    readonly text: string;
+    readonly by: string;
+    readonly date: string;
+  };
   readonly closed?: { readonly by: string; readonly date: string };
   /** `reworked`: the program now finds the step right. Only a named checker closes. */
   readonly status: 'open' | 'answered' | 'reworked' | 'closed';
