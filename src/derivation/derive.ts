@@ -1,28 +1,21 @@
 import { collectSymbols, type Statement, type Symbol } from '../equation/index.ts';
 import type { LoadCase, Project } from '../project/index.ts';
-import { patternCautions } from './arrangements/pattern-cautions.ts';
+import { withArrangements } from './arrangements/with-arrangements.ts';
 import type { BeamWork } from './beam-work.ts';
-import { isIdle } from '../statics/index.ts';
+import { isIdle, type RangeResult } from '../statics/index.ts';
 import { loadsOfCase, type CaseContext, type MemberContext } from './case-context.ts';
-import { closingSections, judgedGroups, judgedOf } from './closing-sections.ts';
+import { closingSections, judgedGroups } from './closing-sections.ts';
 import type { BeamDerivation, Section, Summary } from './derivation.ts';
 import { greatestDeflections } from './displacements/greatest-deflections.ts';
 import { narrateDisplacements } from './displacements/narrate-displacements.ts';
 import { mapStatements, statementsOf } from './map-statements.ts';
 import { caseContext, memberContext } from './member-context.ts';
 import { narrateAgreement } from './narrators/narrate-agreement.ts';
-import { narrateCautions } from './narrators/narrate-cautions.ts';
 import { narrateEquations, narrateNoLoads } from './narrators/narrate-equations.ts';
-import { narrateGiven } from './narrators/narrate-given.ts';
 import { narrateInternal } from './narrators/narrate-internal.ts';
-import { narrateDeterminacy, narrateSupports } from './narrators/narrate-statics.ts';
 import { diagramsFigure } from './pictures/diagram-figures.ts';
-import {
-  asLoadedFigure,
-  freeBodyFigure,
-  piecesFigure,
-} from './pictures/member-figures.ts';
 import { narrateRedundants } from './redundants/narrate-redundants.ts';
+import { openingSections } from './opening-sections.ts';
 import { reworkable } from './rework.ts';
 import type { CheckOutcome } from './sense-checks/check-outcome.ts';
 import { combinationAdds } from './sense-checks/combination-adds.ts';
@@ -46,7 +39,12 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
   const context = memberContext(project, work);
   const cases = work.solution.results.map((result): CheckedCase => {
     const one = caseContext(context, result);
-    return { context: one, checks: runChecks(one) };
+    const range = work.ranges.get(result.mark);
+    return {
+      context: one,
+      checks: runChecks(one),
+      ...(range === undefined ? {} : { range }),
+    };
   });
   const failed =
     failedCase(cases) ??
@@ -54,10 +52,12 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
     firstFailed(runRangeChecks(context, work));
   if (failed !== undefined) return { failed };
   const sections = [
-    ...opening(project, work, context),
+    ...openingSections(project, work, context),
     ...cases
       .filter((one) => !isIdleCase(one))
-      .flatMap((one) => caseSections(project, one)),
+      .flatMap((one) =>
+        withArrangements(one.context, one.range, caseSections(project, one)),
+      ),
     ...idleSection(cases.filter(isIdleCase)),
     ...closingSections(work, context),
   ].map((section) => enoughFigures(section));
@@ -73,6 +73,8 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
 /** A case with what its checks say. */
 interface CheckedCase {
   readonly context: CaseContext;
+  /** Where the case has no single state. */
+  readonly range?: RangeResult;
   readonly checks: readonly CheckOutcome[];
 }
 
@@ -113,54 +115,9 @@ function firstFailed(
   return undefined;
 }
 
-/** Items 1 to 3. */
-function opening(
-  project: Project,
-  work: BeamWork,
-  context: MemberContext,
-): readonly Section[] {
-  const cautions = [
-    ...narrateCautions(context, work.solution.determinacy, judgedOf(work)),
-    ...patternCautions(context, project.loads.cases),
-    ...work.cautions,
-  ];
-  return [
-    {
-      kind: 'given',
-      steps: [
-        ...narrateGiven(context, project.loads.cases, work.carried),
-        { kind: 'figure', shows: 'as-loaded', figure: asLoadedFigure(context) },
-        ...cautions,
-      ],
-    },
-    {
-      kind: 'supports',
-      steps: [
-        ...narrateSupports(context),
-        { kind: 'figure', shows: 'free-body', figure: freeBodyFigure(context) },
-      ],
-    },
-    {
-      kind: 'determinacy',
-      steps: [
-        ...narrateDeterminacy(context, work.solution.determinacy),
-        ...(work.structure.hinges.length === 0
-          ? []
-          : [
-              {
-                kind: 'figure',
-                shows: 'pieces',
-                figure: piecesFigure(context),
-              } as const,
-            ]),
-      ],
-    },
-  ];
-}
-
 /** A case in which nothing is on the member, moves its supports or bends it. */
-function isIdleCase({ context }: CheckedCase): boolean {
-  return isIdle(context.structure, context.mark);
+function isIdleCase({ context, range }: CheckedCase): boolean {
+  return range === undefined && isIdle(context.structure, context.mark);
 }
 
 /** All idle cases in one breath. */

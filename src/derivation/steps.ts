@@ -5,6 +5,7 @@ import type { GivenStep } from './steps/given-steps.ts';
 import type { InternalStep } from './steps/internal-steps.ts';
 import type { RangeStep } from './steps/range-steps.ts';
 import type { ForceStep, RigidityStep } from './steps/redundant-steps.ts';
+import type { LimitStep } from './steps/limit-steps.ts';
 import type { CombinationStep, ResultStep } from './steps/result-steps.ts';
 import type { SlopeStep } from './steps/slope-steps.ts';
 import type { CautionStep, FigureStep } from './steps/sheet-steps.ts';
@@ -23,6 +24,7 @@ export type Step =
   | ReasonStep
   | InternalStep
   | DisplacementStep
+  | LimitStep
   | RangeStep
   | CombinationStep
   | ResultStep
@@ -38,6 +40,7 @@ export type * from './steps/internal-steps.ts';
 export type * from './steps/displacement-steps.ts';
 export type * from './steps/range-steps.ts';
 export type * from './steps/result-steps.ts';
+export type * from './steps/limit-steps.ts';
 export type * from './steps/sheet-steps.ts';
 export type * from './steps/system-steps.ts';
 export type * from './steps/redundant-steps.ts';

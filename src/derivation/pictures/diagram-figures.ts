@@ -44,7 +44,7 @@ export function diagramsFigure(context: MemberContext, result: BeamResult): Figu
   };
 }
 
-/** The greatest and least shear and moment over several results. */
+/** The greatest and least shear and moment over several results; those of one range with its least dashed. */
 export function envelopeFigure(
   context: MemberContext,
   results: readonly EntryResult[],
@@ -60,7 +60,7 @@ export function envelopeFigure(
       ...frameOf(context, what),
       curves: [
         { of: max, style: 'solid' },
-        { of: min, style: 'solid' },
+        { of: min, style: results.length === 1 ? 'dashed' : 'solid' },
       ],
       keyValues: [
         ...extremeValue(context, max, what, 'max'),

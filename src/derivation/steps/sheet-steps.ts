@@ -25,6 +25,8 @@ export interface FigureStep {
     | 'released'
     | 'diagrams'
     | 'envelope'
+    | 'arrangements'
+    | 'range'
     | 'elastic-curve';
   readonly case?: string;
   /** Of an envelope: the entries that it covers. */
