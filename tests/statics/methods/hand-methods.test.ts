@@ -46,7 +46,7 @@ describe('hand methods against the solver', () => {
         );
         expect(off).toBeLessThanOrEqual(allowed);
       }),
-      { numRuns: 400 },
+      { numRuns: 150 },
     );
   }, 100000);
 
@@ -59,7 +59,7 @@ describe('hand methods against the solver', () => {
         );
         expect(off).toBeLessThanOrEqual(allowed);
       }),
-      { numRuns: 300 },
+      { numRuns: 100 },
     );
   }, 100000);
 });
