@@ -58,6 +58,8 @@ export type {
   MethodChoice,
   MethodReason,
 } from './redundants/choose-method.ts';
+export { groupEntries } from './entry-groups.ts';
+export type { EntryGroup, EntryName } from './entry-groups.ts';
 export { closeProject, closureFaults } from './load-path/close-project.ts';
 export type {
   CaseSum,

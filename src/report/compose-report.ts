@@ -9,9 +9,9 @@ import {
   derivedOf,
   nameOf,
 } from './contexts/package-facts.ts';
-import { closureFacts } from './contexts/closure-facts.ts';
 import { footOf } from './contexts/foot.ts';
 import { indexFacts } from './contexts/index-facts.ts';
+import { reactionFacts } from './contexts/reaction-facts.ts';
 import { fillToBlocks } from './fill-to-blocks.ts';
 import { numberEquations } from './numbering.ts';
 import type { MemberReport, ReportInput } from './report-input.ts';
@@ -118,13 +118,7 @@ function bodyPlans(input: ReportInput): readonly Plan[] {
     part('assumptions', 'Assumptions', 'assumptions', assumptionFacts(input)),
     part('cautions', 'Cautions', 'cautions', cautionFacts(input)),
     ...members.map(memberPlan),
-    part('reactions', 'Table of support reactions', 'reactions', {
-      members: derived.map(({ reactions }) => ({
-        ...reactions,
-        anchor: anchorOf(reactions.mark),
-      })),
-      closure: closureFacts(input),
-    }),
+    part('reactions', 'Table of support reactions', 'reactions', reactionFacts(input)),
     part('echo', 'Input echo', 'echo', {
       files: project.files.map(({ path, text, sha256 }) => ({
         path,

@@ -1,5 +1,12 @@
 import { exactly, figure, name, type Expression } from '../equation/index.ts';
-import { componentEnds, componentsOf, type BeamWork } from '../derivation/index.ts';
+import {
+  componentEnds,
+  componentsOf,
+  groupEntries,
+  type BeamWork,
+  type EntryGroup,
+  type EntryName,
+} from '../derivation/index.ts';
 import type { EntryResult } from '../statics/index.ts';
 import { displayUnit, formatNumber, quantity, unitText } from '../units/index.ts';
 import type { ReactionRow, ReactionTable } from './report-input.ts';
@@ -46,11 +53,11 @@ export function reactionTable(
       symbol: name(symbol),
       unit: unitText(unitOf(kind)),
     })),
-    rows: all.map((found, row) => ({
-      entry: found.mark,
-      isCombination: row >= solution.results.length,
-      values: cells(found, 'max'),
-      ...(ranges.has(found.mark) ? { least: cells(found, 'min') } : {}),
+    rows: rowGroups(work).map(({ first: { found, factors }, marks }) => ({
+      entries: marks,
+      isCombination: factors !== undefined,
+      values: cells(boundsOf(found), 'max'),
+      ...(ranges.has(found.mark) ? { least: cells(boundsOf(found), 'min') } : {}),
     })),
     hasRanges: all.some(({ mark }) => ranges.has(mark)),
     envelope: components.map(({ symbol }, index) => {
@@ -69,6 +76,26 @@ export function reactionTable(
       };
     }),
   };
+}
+
+interface RowEntry extends EntryName {
+  readonly found: EntryResult;
+}
+
+/** Cases, then combinations, those together that come to the same on this member. */
+function rowGroups({
+  structure,
+  solution,
+  combined,
+  combinations,
+}: BeamWork): readonly EntryGroup<RowEntry>[] {
+  const cases = solution.results.map((found) => ({ mark: found.mark, found }));
+  const sums = combined.map((found, index) => ({
+    mark: found.mark,
+    found,
+    factors: combinations[index]?.factors ?? [],
+  }));
+  return groupEntries<RowEntry>(structure, [...cases, ...sums], (entry) => entry);
 }
 
 interface Ranked {

@@ -3,9 +3,10 @@ import type { Expression } from '../equation/index.ts';
 import type { Project } from '../project/index.ts';
 import type { CombinationList } from '../standards/index.ts';
 
-/** A reaction row: one entry (case or combination) of one member, one value a component. */
+/** A reaction row: an entry of one member (case or combination), or several that come to the same; one value a component. */
 export interface ReactionRow {
-  readonly entry: string;
+  /** Marks of the entries that come to this on the member: they differ in cases that it does not feel. */
+  readonly entries: readonly string[];
   readonly isCombination: boolean;
   /** Of an entry without a single state the greatest of each. */
   readonly values: readonly Expression[];

@@ -1,5 +1,6 @@
 import type { EntryResult, Extreme } from '../../statics/index.ts';
 import type { MemberContext } from '../case-context.ts';
+import { groupEntries, type EntryGroup } from '../entry-groups.ts';
 import { cell, decimalsOf, unitName } from '../printing.ts';
 import type { CombinationStep, EntryRow } from '../steps.ts';
 import { extremeOf, judgedBy, type Entry, type JudgedGroup } from './governing.ts';
@@ -55,8 +56,9 @@ function tableOf(
   const shear = column('force', (entry) => extremeOf(entry, 'shear'));
   const most = column('moment', (entry) => judgedBy(entry).extremes.moment.max);
   const least = column('moment', (entry) => judgedBy(entry).extremes.moment.min);
-  const rows = entries.map((entry): EntryRow => ({
+  const rows = grouped(context, entries).map(({ first: entry, marks }): EntryRow => ({
     mark: entry.result.mark,
+    alike: marks.slice(1),
     clauses: entry.combination?.clauses ?? [],
     reactions: reactions(judgedBy(entry), 'max'),
     ...(entry.range === undefined ? {} : { least: reactions(entry.range, 'min') }),
@@ -75,6 +77,17 @@ function tableOf(
     rows,
     hasRanges: entries.some(({ range }) => range !== undefined),
   };
+}
+
+/** Entries that come to the same on this member, together. */
+function grouped(
+  { structure }: MemberContext,
+  entries: readonly Entry[],
+): readonly EntryGroup<Entry>[] {
+  return groupEntries(structure, entries, ({ result: { mark }, combination }) => ({
+    mark,
+    ...(combination === undefined ? {} : { factors: combination.factors }),
+  }));
 }
 
 /** A column that no entry feels, all of it 0, is left out; the steps above have said that it is 0. */

@@ -4,6 +4,8 @@ import type { Place } from './shared.ts';
 /** Values of one entry (case or combination) in the combination tables. */
 export interface EntryRow {
   readonly mark: string;
+  /** Marks of further entries that come to the same on this member: they differ in cases that it does not feel. */
+  readonly alike: readonly string[];
   readonly clauses: readonly string[];
   /** Of an entry without a single state the greatest of each. */
   readonly reactions: readonly Expression[];

@@ -25,11 +25,14 @@ describe('narrateCombinations', () => {
   test('puts cases, strength and service into tables of their own', () => {
     const tables = steps.flatMap((step) => (step.kind === 'entries' ? [step] : []));
     expect(
-      tables.map((table) => [table.for, table.rows.map(({ mark }) => mark)]),
+      tables.map((table) => [
+        table.for,
+        table.rows.map(({ mark, alike }) => [mark, ...alike]),
+      ]),
     ).toEqual([
-      ['cases', ['D', 'L', 'W']],
-      ['strength', ['D + L', 'D + L + W', '0.9D + W']],
-      ['service', ['serviceable']],
+      ['cases', [['D'], ['L'], ['W']]],
+      ['strength', [['D + L', 'D + L + W'], ['0.9D + W']]],
+      ['service', [['serviceable']]],
     ]);
   });
 
