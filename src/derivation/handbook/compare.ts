@@ -2,7 +2,7 @@ import { valueAt, type BeamResult, type Piecewise } from '../../statics/index.ts
 import type { CaseView } from './case-view.ts';
 import type { HandbookFit } from './find-case.ts';
 import type { Quantity } from './handbook-case.ts';
-import type { WorkedFormula } from './work-formulas.ts';
+import { measureOf, type WorkedFormula } from './work-formulas.ts';
 
 /** A formula's value beside what was found for it, both in the sense of the beam: up and sagging positive, SI. */
 export interface Comparison {
@@ -53,8 +53,6 @@ interface Place {
 
 function foundFor(place: Place, gives: Quantity): readonly number[] | undefined {
   const { view, result } = place;
-  const { moment, shear } = result.extremes;
-  const deflections = result.displacement?.extremes;
   switch (gives.kind) {
     case 'reaction':
       return gives.supports.map((index) => {
@@ -67,25 +65,26 @@ function foundFor(place: Place, gives: Quantity): readonly number[] | undefined 
       );
     case 'moment':
       return [read(result.moment, place)];
-    case 'greatest-moment':
-    case 'least-moment': {
-      const end = gives.kind === 'greatest-moment' ? 'greatest' : 'least';
-      return [isGreatest(view, end) ? moment.max.value : moment.min.value];
+    case 'greatest-shear': {
+      const { max, min } = result.extremes.shear;
+      return [Math.max(Math.abs(max.value), Math.abs(min.value))];
     }
-    case 'greatest-shear':
-      return [Math.max(Math.abs(shear.max.value), Math.abs(shear.min.value))];
     case 'deflection': {
       const curve = result.displacement?.deflection;
       return curve === undefined ? undefined : [read(curve, place)];
     }
-    case 'greatest-deflection':
-    case 'least-deflection': {
-      if (deflections === undefined) return undefined;
-      const end = gives.kind === 'greatest-deflection' ? 'greatest' : 'least';
-      const { max, min } = deflections;
-      return [isGreatest(view, end) ? max.value : min.value];
-    }
+    case 'extreme':
+      return extremeOf(place, gives);
   }
+}
+
+function extremeOf(
+  { view, result }: Place,
+  { of, end }: Extract<Quantity, { kind: 'extreme' }>,
+): readonly number[] | undefined {
+  const ends = of === 'moment' ? result.extremes.moment : result.displacement?.extremes;
+  if (ends === undefined) return undefined;
+  return [isGreatest(view, end) ? ends.max.value : ends.min.value];
 }
 
 // The side towards the beam at its own ends; a couple that stands exactly at a support at the end is the end's.
@@ -97,29 +96,14 @@ function read(curve: Piecewise, { view, at }: Place): number {
 
 function scaleOf(result: BeamResult, gives: Quantity): number {
   const { moment, shear } = result.extremes;
-  const largest = (ends: readonly number[]): number =>
-    Math.max(...ends.map((end) => Math.abs(end)));
-  switch (gives.kind) {
-    case 'reaction':
-    case 'greatest-shear':
-      return largest([
-        shear.max.value,
-        shear.min.value,
-        ...result.reactions.map(({ y }) => y ?? 0),
-      ]);
-    case 'support-moment':
-    case 'moment':
-    case 'greatest-moment':
-    case 'least-moment':
-      return largest([moment.max.value, moment.min.value]);
-    case 'deflection':
-    case 'greatest-deflection':
-    case 'least-deflection': {
-      const { max, min } = result.displacement?.extremes ?? {
-        max: { value: 0 },
-        min: { value: 0 },
-      };
-      return largest([max.value, min.value]);
-    }
-  }
+  const ends = {
+    force: [shear.max, shear.min],
+    moment: [moment.max, moment.min],
+    deflection: Object.values(result.displacement?.extremes ?? {}),
+  }[measureOf(gives)];
+  const reactions =
+    measureOf(gives) === 'force' ? result.reactions.map(({ y }) => y ?? 0) : [];
+  return Math.max(
+    ...[...ends.map(({ value }) => value), ...reactions].map((one) => Math.abs(one)),
+  );
 }

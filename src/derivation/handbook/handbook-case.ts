@@ -11,13 +11,15 @@ export type Quantity =
   | { readonly kind: 'support-moment'; readonly supports: readonly number[] }
   /** The bending moment at a station where it does not jump. */
   | { readonly kind: 'moment'; readonly at: Expression }
-  | { readonly kind: 'greatest-moment' }
-  | { readonly kind: 'least-moment' }
+  /** The greatest or least along the beam. */
+  | {
+      readonly kind: 'extreme';
+      readonly of: 'moment' | 'deflection';
+      readonly end: 'greatest' | 'least';
+    }
   /** The greatest size of the shear, whatever its sign. */
   | { readonly kind: 'greatest-shear' }
-  | { readonly kind: 'deflection'; readonly at: Expression }
-  | { readonly kind: 'greatest-deflection' }
-  | { readonly kind: 'least-deflection' };
+  | { readonly kind: 'deflection'; readonly at: Expression };
 
 /** One formula of a handbook case. */
 export interface Formula {
@@ -76,12 +78,12 @@ export function momentAt(at: Expression, value: Expression): Formula {
 
 /** Formula for the greatest moment along the beam. */
 export function greatestMoment(value: Expression): Formula {
-  return { gives: { kind: 'greatest-moment' }, value };
+  return { gives: { kind: 'extreme', of: 'moment', end: 'greatest' }, value };
 }
 
 /** Formula for the least moment along the beam. */
 export function leastMoment(value: Expression): Formula {
-  return { gives: { kind: 'least-moment' }, value };
+  return { gives: { kind: 'extreme', of: 'moment', end: 'least' }, value };
 }
 
 /** Formula for the greatest size of the shear. */
@@ -96,10 +98,10 @@ export function deflectionAt(at: Expression, value: Expression): Formula {
 
 /** Formula for the greatest rise, up positive. */
 export function greatestDeflection(value: Expression): Formula {
-  return { gives: { kind: 'greatest-deflection' }, value };
+  return { gives: { kind: 'extreme', of: 'deflection', end: 'greatest' }, value };
 }
 
 /** Formula for the greatest sag, as the negative number that it is. */
 export function leastDeflection(value: Expression): Formula {
-  return { gives: { kind: 'least-deflection' }, value };
+  return { gives: { kind: 'extreme', of: 'deflection', end: 'least' }, value };
 }

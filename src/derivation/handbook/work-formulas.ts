@@ -1,4 +1,5 @@
 import {
+  collectSymbols,
   evaluate,
   symbolKey,
   symbolValues,
@@ -62,38 +63,25 @@ function valueOf(of: Expression, values: SymbolValues): Value | undefined {
     : evaluate(of, values);
 }
 
-/** True where E and I stand in a formula. */
-export function needsStiffness(of: Expression): boolean {
-  switch (of.kind) {
-    case 'name':
-      return of.symbol === symbols.E;
-    case 'sum':
-      return of.terms.some((term) => needsStiffness(term.of));
-    case 'product':
-      return of.factors.some(needsStiffness);
-    case 'quotient':
-      return needsStiffness(of.over) || needsStiffness(of.under);
-    case 'power':
-      return needsStiffness(of.base);
-    default:
-      return false;
-  }
+function needsStiffness(of: Expression): boolean {
+  const lines = [{ chain: [{ sign: '=', of } as const] }];
+  return collectSymbols([{ lines }]).some(
+    (one) => symbolKey(one) === symbolKey(symbols.E),
+  );
 }
 
 /** What a figure of the beam is measured in. */
-export function displayOf({ kind }: Quantity): Display {
-  switch (kind) {
+export function measureOf(gives: Quantity): 'force' | 'moment' | 'deflection' {
+  switch (gives.kind) {
     case 'reaction':
     case 'greatest-shear':
       return 'force';
     case 'support-moment':
     case 'moment':
-    case 'greatest-moment':
-    case 'least-moment':
       return 'moment';
+    case 'extreme':
+      return gives.of;
     case 'deflection':
-    case 'greatest-deflection':
-    case 'least-deflection':
       return 'deflection';
   }
 }

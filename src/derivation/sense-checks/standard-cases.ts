@@ -1,258 +1,181 @@
 import {
+  functionOf,
   name,
-  number,
-  power,
-  product,
-  quotient,
+  negate,
+  substitute,
+  symbolKey,
+  withConversion,
   type Expression,
-  type Statement,
+  type StatementLine,
+  type Symbol,
 } from '../../equation/index.ts';
-import type { Load } from '../../statics/index.ts';
-import { loadsOfCase, type CaseContext } from '../case-context.ts';
-import { sizeFigure } from '../load-figures.ts';
+import { displayUnit } from '../../units/index.ts';
+import type { CaseContext } from '../case-context.ts';
+import { deflectionSymbol } from '../displacements/stiffness-symbols.ts';
+import {
+  compareWith,
+  isGreatest,
+  stationOf,
+  type Comparison,
+} from '../handbook/compare.ts';
+import type { Quantity } from '../handbook/handbook-case.ts';
+import { findHandbookCase, type HandbookFit } from '../handbook/find-case.ts';
+import {
+  momentAtStation,
+  printedFound,
+  printedLetters,
+  verticalReaction,
+  type PrintedLetter,
+} from '../handbook/print-letters.ts';
+import { measureOf, workFormulas, type EAndI } from '../handbook/work-formulas.ts';
 import { tidy, value, valueText } from '../printing.ts';
+import { momentSymbol } from '../symbols.ts';
 import { agree, type CheckOutcome } from './check-outcome.ts';
-import { simpleSpan } from './simple-span.ts';
 
-/** What a handbook formula says of a case that it fits. */
-interface HandbookCase {
-  /** Its name in the trade. */
-  readonly title: string;
-  /** Which quantity: the greatest sagging or hogging moment. */
-  readonly which: 'max' | 'min';
-  /** In symbols and with numbers. */
-  readonly symbolic: Expression;
-  readonly numeric: Expression;
-  /** Its value, N·m. */
-  readonly si: number;
-}
-
-/** Formulas that every engineer's handbook tabulates; printed as from memory, since no table was at hand. */
-export const handbookSource = 'beam formulas of engineering handbooks, from memory';
-
-/** A handbook formula agrees with the moment found, where the case is one that handbooks tabulate. */
+/** Handbook formulas agree with what was found, where the case is one that handbooks tabulate. */
 export function standardCaseChecks(context: CaseContext): readonly CheckOutcome[] {
-  const fit = recognisers
-    .map((recognise) => recognise(context))
-    .find((found) => found !== undefined);
+  const { arranged, mark, structure, result } = context;
+  // Axles stand where they bend the beam most; their case is no loading that a table could be asked for.
+  if (arranged.trains?.some((train) => train.case === mark) === true) return [];
+  const fit = findHandbookCase(structure, mark);
   if (fit === undefined) return [];
-  const { printing, result } = context;
-  const found = result.extremes.moment[fit.which].value;
-  const symbol = {
-    letter: 'M',
-    subscript: fit.which,
-    meaning: fit.which === 'max' ? 'greatest bending moment' : 'least bending moment',
-  };
-  const statement: Statement = {
-    lines: [
-      { left: name(symbol), chain: [{ sign: '=', of: fit.symbolic }], recheck: 'none' },
-      { chain: [{ sign: '=', of: fit.numeric }] },
-      { chain: [{ sign: '=', of: value(printing, 'moment', fit.si) }] },
-    ],
-  };
+  const compared = compareWith(
+    fit,
+    workFormulas(fit, stiffnessOf(context, fit)),
+    result,
+  );
+  const letters = printedLetters(context, fit);
+  const missed = compared.filter(({ si, found, scale }) =>
+    found.some((one) => !agree(one, si, scale)),
+  );
   return [
     {
       fact: {
         kind: 'check',
         check: 'standard-case',
-        facts: { title: fit.title },
-        statement,
-        source: handbookSource,
+        facts: {
+          title: fit.of.title,
+          ...(compared.length > 1 ? { several: 'yes' } : {}),
+          ...(fit.view.sense === -1 ? { turned: 'yes' } : {}),
+        },
+        statement: {
+          lines: [
+            ...letters.flatMap(({ means }) => means),
+            ...compared.flatMap((one) => linesOf(context, { fit, letters }, one)),
+          ],
+        },
+        source: fit.of.source,
       },
-      holds: agree(found, fit.si, Math.abs(fit.si)),
-      finding: `the handbook formula gives ${valueText(printing, 'moment', fit.si)} instead of ${valueText(printing, 'moment', found)}`,
+      holds: missed.length === 0,
+      finding: missed.map((one) => findingOf(context, one)).join('; '),
     },
   ];
 }
 
-type Recogniser = (context: CaseContext) => HandbookCase | undefined;
-
-const L: Expression = name({ letter: 'L', meaning: 'span' });
-
-/** The one load of the case, where it is the only one and pushes straight down. */
-function onlyLoad(context: CaseContext): Load | undefined {
-  const [load, ...more] = loadsOfCase(context.structure, context.mark);
-  return more.length > 0 ? undefined : load;
+function findingOf({ printing }: CaseContext, one: Comparison): string {
+  const text = (si: number): string =>
+    valueText(printing, measureOf(one.worked.formula.gives), si);
+  return `a handbook formula (${one.worked.formula.gives.kind}) gives ${text(one.si)} instead of ${one.found.map(text).join(' and ')}`;
 }
 
-function near(a: number, b: number, length: number): boolean {
-  return Math.abs(a - b) <= 1e-9 * length;
+/** E and I where the member has one of each and the beam was solved with them. */
+function stiffnessOf(
+  { definition }: CaseContext,
+  { EI }: HandbookFit,
+): EAndI | undefined {
+  const E = definition.material?.E?.si;
+  const I = definition.sections[0]?.section.I?.si;
+  if (E === undefined || I === undefined || EI === undefined) return undefined;
+  return Math.abs(E * I - EI) <= 1e-12 * EI ? { E, I } : undefined;
 }
 
-/** The span of a simple beam whose only load lies between its supports. */
-function spanOf(
+interface Setting {
+  readonly fit: HandbookFit;
+  readonly letters: readonly PrintedLetter[];
+}
+
+/** The formula in symbols, then with figures and its value. */
+function linesOf(
   context: CaseContext,
-): { from: number; to: number; length: number } | undefined {
-  const span = simpleSpan(context);
-  if (!span?.isBetween) return undefined;
-  return { from: span.left.x, to: span.right.x, length: span.right.x - span.left.x };
-}
-
-const simpleUniform: Recogniser = (context) => {
-  const span = spanOf(context);
-  const load = onlyLoad(context);
-  if (
-    span === undefined ||
-    load?.kind !== 'distributed' ||
-    load.x1 !== 0 ||
-    load.x2 !== 0
-  )
-    return undefined;
-  if (!near(load.from, span.from, span.length) || !near(load.to, span.to, span.length))
-    return undefined;
-  if (load.y1 !== load.y2 || load.y1 >= 0) return undefined;
-  const w = name(context.symbols.intensity(load.id));
-  const size = sizeFigure(context, load.id, 'force-per-length', -load.y1);
-  const length = tidy(context.printing, 'length', span.length);
-  return {
-    title: 'simple beam, uniform load over the whole span',
-    which: 'max',
-    symbolic: quotient(product(w, power(L, 2)), number(8)),
-    numeric: quotient(product(size, power(length, 2)), number(8)),
-    si: (-load.y1 * span.length ** 2) / 8,
+  { fit, letters }: Setting,
+  one: Comparison,
+): readonly StatementLine[] {
+  const { formula } = one.worked;
+  const { printing } = context;
+  const display = measureOf(formula.gives);
+  const known = [...letters, ...printedFound(context, fit, one.worked)];
+  const standIns = (of: 'symbol' | 'figure'): ReadonlyMap<string, Expression> =>
+    new Map(known.map((letter) => [symbolKey(letter.letter), letter[of]]));
+  const isTurned = fit.view.sense === -1 && formula.gives.kind !== 'greatest-shear';
+  const written = (of: 'symbol' | 'figure'): Expression => {
+    const inserted = substitute(formula.value, standIns(of));
+    return isTurned ? negate(inserted) : inserted;
   };
-};
-
-const simplePoint: Recogniser = (context) => {
-  const span = spanOf(context);
-  const load = onlyLoad(context);
-  if (span === undefined || load?.kind !== 'point' || load.fx !== 0 || load.fy >= 0)
-    return undefined;
-  const [a, b] = [load.x - span.from, span.to - load.x];
-  if (a <= 0 || b <= 0) return undefined;
-  const P = name(context.symbols.load(load.id));
-  const size = sizeFigure(context, load.id, 'force', -load.fy);
-  const length = (si: number): Expression => tidy(context.printing, 'length', si);
-  if (near(a, b, span.length)) {
-    return {
-      title: 'simple beam, point load at midspan',
-      which: 'max',
-      symbolic: quotient(product(P, L), number(4)),
-      numeric: quotient(product(size, length(span.length)), number(4)),
-      si: (-load.fy * span.length) / 4,
-    };
-  }
-  const [sa, sb] = [
-    name({ letter: 'a', meaning: 'distance of the load from the left support' }),
-    name({ letter: 'b', meaning: 'distance of the load from the right support' }),
+  const [left, ...others] = namesOf(context, fit, one);
+  return [
+    {
+      ...(left === undefined ? {} : { left }),
+      chain: [...others, written('symbol')].map((of) => ({ sign: '=', of })),
+      recheck: 'none',
+    },
+    {
+      chain: [
+        {
+          sign: '=',
+          of: withConversion(written('figure'), displayUnit(printing.system, display)),
+        },
+        { sign: '=', of: value(printing, display, one.si) },
+      ],
+    },
   ];
-  return {
-    title: 'simple beam, point load at any place',
-    which: 'max',
-    symbolic: quotient(product(P, sa, sb), L),
-    numeric: quotient(product(size, length(a), length(b)), length(span.length)),
-    si: (-load.fy * a * b) / span.length,
-  };
-};
-
-const simpleTriangle: Recogniser = (context) => {
-  const span = spanOf(context);
-  const load = onlyLoad(context);
-  if (
-    span === undefined ||
-    load?.kind !== 'distributed' ||
-    load.x1 !== 0 ||
-    load.x2 !== 0
-  )
-    return undefined;
-  if (!near(load.from, span.from, span.length) || !near(load.to, span.to, span.length))
-    return undefined;
-  const peak = Math.min(load.y1, load.y2);
-  if (Math.max(load.y1, load.y2) !== 0 || peak >= 0) return undefined;
-  const w = name(context.symbols.intensity(load.id));
-  const size = sizeFigure(context, load.id, 'force-per-length', -peak);
-  const length = tidy(context.printing, 'length', span.length);
-  const under = (): Expression =>
-    product(number(9), { kind: 'call', of: 'sqrt', argument: number(3) });
-  return {
-    title:
-      'simple beam, load rising from nothing at one support to its greatest at the other',
-    which: 'max',
-    symbolic: quotient(product(w, power(L, 2)), under()),
-    numeric: quotient(product(size, power(length, 2)), under()),
-    si: (-peak * span.length ** 2) / (9 * Math.sqrt(3)),
-  };
-};
-
-/** The clear length of a cantilever held at one end of the beam, with the station of its fixed end. */
-function cantilever(
-  context: CaseContext,
-): { fixed: number; tip: number; length: number } | undefined {
-  const { structure } = context;
-  const [support, ...more] = structure.supports;
-  if (support?.type !== 'fixed' || more.length > 0 || structure.hinges.length > 0)
-    return undefined;
-  const first = structure.points[0]?.x ?? 0;
-  const last = structure.points.at(-1)?.x ?? 0;
-  if (support.x === first) return { fixed: first, tip: last, length: last - first };
-  return support.x === last
-    ? { fixed: last, tip: first, length: last - first }
-    : undefined;
 }
 
-const cantileverUniform: Recogniser = (context) => {
-  const arm = cantilever(context);
-  const load = onlyLoad(context);
-  if (
-    arm === undefined ||
-    load?.kind !== 'distributed' ||
-    load.x1 !== 0 ||
-    load.x2 !== 0
-  )
-    return undefined;
-  if (
-    !near(load.to - load.from, arm.length, arm.length) ||
-    load.y1 !== load.y2 ||
-    load.y1 >= 0
-  )
-    return undefined;
-  const w = name(context.symbols.intensity(load.id));
-  const size = sizeFigure(context, load.id, 'force-per-length', -load.y1);
-  const length = tidy(context.printing, 'length', arm.length);
-  const minus = (of: Expression): Expression => ({
-    kind: 'sum',
-    terms: [{ sign: -1, of }],
-  });
-  return {
-    title: 'cantilever, uniform load over the whole length',
-    which: 'min',
-    symbolic: minus(quotient(product(w, power(L, 2)), number(2))),
-    numeric: minus(quotient(product(size, power(length, 2)), number(2))),
-    si: (load.y1 * arm.length ** 2) / 2,
-  };
+/** The names of the figure: of each of several supports that share alike. */
+function namesOf(
+  context: CaseContext,
+  { view }: HandbookFit,
+  { worked }: Comparison,
+): readonly Expression[] {
+  const { gives } = worked.formula;
+  const station = stationOf(view, worked.at ?? NaN);
+  switch (gives.kind) {
+    case 'reaction':
+      return gives.supports.map((index) =>
+        name(verticalReaction(view.supports[index]?.point ?? '')),
+      );
+    case 'support-moment':
+      return gives.supports.map((index) =>
+        momentAtStation(context, stationOf(view, view.supports[index]?.at ?? NaN)),
+      );
+    case 'moment':
+      return [momentAtStation(context, station)];
+    case 'greatest-shear':
+      return [name(greatestShearSymbol)];
+    case 'deflection': {
+      const first = context.structure.points[0]?.x ?? 0;
+      const x = tidy(context.printing, 'length', first + station);
+      return [functionOf(deflectionSymbol, x)];
+    }
+    case 'extreme':
+      return [extremeName(view, gives)];
+  }
+}
+
+const greatestShearSymbol: Symbol = {
+  letter: 'V',
+  subscript: 'max',
+  meaning: 'greatest shear force, whatever its sign',
 };
 
-const cantileverPoint: Recogniser = (context) => {
-  const arm = cantilever(context);
-  const load = onlyLoad(context);
-  if (arm === undefined || load?.kind !== 'point' || load.fx !== 0 || load.fy >= 0)
-    return undefined;
-  const a = Math.abs(load.x - arm.fixed);
-  if (a <= 0) return undefined;
-  const P = name(context.symbols.load(load.id));
-  const size = sizeFigure(context, load.id, 'force', -load.fy);
-  const minus = (of: Expression): Expression => ({
-    kind: 'sum',
-    terms: [{ sign: -1, of }],
+function extremeName(
+  view: HandbookFit['view'],
+  { of, end }: Extract<Quantity, { kind: 'extreme' }>,
+): Expression {
+  const isMax = isGreatest(view, end);
+  const { letter, meaning } = of === 'moment' ? momentSymbol : deflectionSymbol;
+  return name({
+    letter,
+    subscript: isMax ? 'max' : 'min',
+    meaning: `${isMax ? 'greatest' : 'least'} ${meaning}`,
   });
-  return {
-    title: 'cantilever, point load',
-    which: 'min',
-    symbolic: minus(
-      product(
-        P,
-        name({ letter: 'a', meaning: 'distance of the load from the fixed end' }),
-      ),
-    ),
-    numeric: minus(product(size, tidy(context.printing, 'length', a))),
-    si: load.fy * a,
-  };
-};
-
-const recognisers: readonly Recogniser[] = [
-  simpleUniform,
-  simplePoint,
-  simpleTriangle,
-  cantileverUniform,
-  cantileverPoint,
-];
+}

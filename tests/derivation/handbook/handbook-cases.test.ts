@@ -99,18 +99,12 @@ function independently(
       });
     case 'moment':
       return [other.moment(at!)];
-    case 'greatest-moment':
-      return [other.greatest('moment')];
-    case 'least-moment':
-      return [other.least('moment')];
     case 'greatest-shear':
       return [Math.max(other.greatest('shear'), -other.least('shear'))];
     case 'deflection':
       return [other.deflection(at!)];
-    case 'greatest-deflection':
-      return [other.greatest('deflection')];
-    case 'least-deflection':
-      return [other.least('deflection')];
+    case 'extreme':
+      return [other[gives.end](gives.of)];
   }
 }
 

@@ -1,49 +1,25 @@
 import {
-  deflectionAt,
-  greatestDeflection,
   leastDeflection,
   reaction,
   supportMoment,
   type HandbookCase,
 } from './handbook-case.ts';
+import { L, a, add, b, div, mul, neg, overEI, pow, sub, w, w1, w2 } from './letters.ts';
 import {
-  C,
-  L,
-  P,
-  a,
-  add,
-  b,
-  div,
-  mul,
-  neg,
-  overEI,
-  pow,
-  sub,
-  w,
-  w1,
-  w2,
-} from './letters.ts';
-import {
-  couple,
   covers,
-  equalPoints,
-  force,
   intensity,
   isTriangle,
   isUniform,
   length,
-  onlyCouples,
-  onlyPoints,
   onlyStretches,
   onlyUniform,
-  same,
 } from './read-view.ts';
 import { sources } from './sources.ts';
 
 const scheme = 'fixed free';
 
-/** Cantilevers: the fixed end first, then the tip. */
-export const cantileverCases: readonly HandbookCase[] = [
+/** Cantilevers under distributed loads: the fixed end first, then the tip. */
+export const cantileverSpreadCases: readonly HandbookCase[] = [
   {
     title: 'cantilever, uniform load over the whole length',
     scheme,
@@ -142,41 +118,6 @@ export const cantileverCases: readonly HandbookCase[] = [
     source: sources.roark,
   },
   {
-    title: 'cantilever, point load at the tip',
-    scheme,
-    fits: (view) => {
-      const load = equalPoints(view, view.length);
-      return load && { P: load, L: length(view.length) };
-    },
-    formulas: [
-      reaction(0, P),
-      supportMoment(0, neg(mul(P, L))),
-      leastDeflection(neg(overEI(mul(P, pow(L, 3)), 3))),
-    ],
-    source: sources.openTables,
-  },
-  {
-    title: 'cantilever, point load at any place',
-    scheme,
-    fits: (view) => {
-      const [point] = onlyPoints(view, 1) ?? [];
-      return point !== undefined && point.at > 0
-        ? {
-            P: force(point),
-            L: length(view.length),
-            a: length(point.at),
-          }
-        : undefined;
-    },
-    formulas: [
-      reaction(0, P),
-      supportMoment(0, neg(mul(P, a))),
-      deflectionAt(a, neg(overEI(mul(P, pow(a, 3)), 3))),
-      leastDeflection(neg(overEI(mul(P, pow(a, 2), sub(mul(3, L), a)), 6))),
-    ],
-    source: sources.aisc,
-  },
-  {
     title:
       'cantilever, load falling from its greatest at the fixed end to nothing at the tip',
     scheme,
@@ -227,39 +168,6 @@ export const cantileverCases: readonly HandbookCase[] = [
       reaction(0, div(mul(add(w1, w2), L), 2)),
       supportMoment(0, neg(div(mul(add(w1, mul(2, w2)), pow(L, 2)), 6))),
       leastDeflection(neg(overEI(mul(add(mul(4, w1), mul(11, w2)), pow(L, 4)), 120))),
-    ],
-    source: sources.roark,
-  },
-  {
-    title: 'cantilever, couple at the tip',
-    scheme,
-    fits: (view) => {
-      const [one] = onlyCouples(view, 1) ?? [];
-      return one !== undefined &&
-        one.amount.si > 0 &&
-        same(one.at, view.length, view.length)
-        ? { C: couple(one), L: length(view.length) }
-        : undefined;
-    },
-    formulas: [supportMoment(0, C), greatestDeflection(overEI(mul(C, pow(L, 2)), 2))],
-    source: sources.openTables,
-  },
-  {
-    title: 'cantilever, couple at any place',
-    scheme,
-    fits: (view) => {
-      const [one] = onlyCouples(view, 1) ?? [];
-      return one !== undefined && one.amount.si > 0 && one.at > 0
-        ? {
-            C: couple(one),
-            L: length(view.length),
-            a: length(one.at),
-          }
-        : undefined;
-    },
-    formulas: [
-      supportMoment(0, C),
-      greatestDeflection(overEI(mul(C, a, sub(mul(2, L), a)), 2)),
     ],
     source: sources.roark,
   },
