@@ -85,6 +85,8 @@ export { rangeOfState, sumOfRanges } from './choices/sum-of-ranges.ts';
 export type { RangeTerm } from './choices/sum-of-ranges.ts';
 export { influenceBasis } from './moving/influence-basis.ts';
 export type { InfluenceBasis, ReactionComponent } from './moving/influence-basis.ts';
+export { criticalPlace, rollingTrain } from './moving/critical-place.ts';
+export type { CriticalPlace, RollingTrain } from './moving/critical-place.ts';
 export { influenceLine } from './moving/influence-line.ts';
 export type { Effect } from './moving/influence-line.ts';
 export { superposeRanges } from './choices/superpose-ranges.ts';
