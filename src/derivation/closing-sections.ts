@@ -42,10 +42,11 @@ export function judgedGroups(work: BeamWork): readonly JudgedGroup[] {
     .filter(({ entries }) => entries.length > 0);
 }
 
-/** Items 8 and 10 of a sheet: cases and combinations compared group by group, and the results box. */
+/** Items 8 to 10 of a sheet: cases and combinations compared group by group, the limits as narrated, and the results box. */
 export function closingSections(
   work: BeamWork,
   context: MemberContext,
+  limits: readonly Step[],
 ): readonly Section[] {
   const cases = work.solution.results.map((result) =>
     withRange(work.ranges, { result }),
@@ -69,6 +70,7 @@ export function closingSections(
   ];
   return [
     ...(steps.length === 0 ? [] : [{ kind: 'combinations' as const, steps }]),
+    ...(limits.length === 0 ? [] : [{ kind: 'limits' as const, steps: limits }]),
     { kind: 'results', steps: [narrateResults(context, groups, work.handedOn)] },
   ];
 }

@@ -1,4 +1,5 @@
 import type { Symbol } from '../equation/index.ts';
+import type { JudgedLimit } from './limits/judge-limits.ts';
 import type { Step } from './steps.ts';
 
 /** A run of steps under one heading of the sheet; `case` where it is worked for one case. */
@@ -44,6 +45,20 @@ export interface Summary {
     readonly entry: string;
     readonly point: string;
   };
+  /** The limit that comes out worst; absent where none is judged. */
+  readonly limit?: {
+    readonly entry: string;
+    readonly span: string;
+    readonly demand: string;
+    readonly limit: string;
+    /** As the file states it. */
+    readonly text: string;
+    readonly ratio: string;
+    readonly passes: boolean;
+  };
+  /** How many limits fail, and how many are stated and not judged. */
+  readonly failing: number;
+  readonly unjudged: number;
 }
 
 /** The worked steps of a beam as facts: what is printed, in order, with no sentence in it. */
@@ -63,4 +78,6 @@ export interface BeamDerivation {
   /** Ids of assumptions and references that the member leans on. */
   readonly uses: readonly string[];
   readonly summary: Summary;
+  /** Every limit judged, unrounded. */
+  readonly checks: readonly JudgedLimit[];
 }

@@ -8,6 +8,10 @@ import { closingSections, judgedGroups } from './closing-sections.ts';
 import type { BeamDerivation, Section, Summary } from './derivation.ts';
 import { greatestDeflections } from './displacements/greatest-deflections.ts';
 import { narrateDisplacements } from './displacements/narrate-displacements.ts';
+import { judgeLimits } from './limits/judge-limits.ts';
+import { narrateLimits } from './limits/narrate-limits.ts';
+import { stateOfSum } from './limits/state-of-sum.ts';
+import { summariseLimits } from './limits/summarise-limits.ts';
 import { mapStatements, statementsOf } from './map-statements.ts';
 import { caseContext, memberContext } from './member-context.ts';
 import { narrateAgreement } from './narrators/narrate-agreement.ts';
@@ -51,6 +55,7 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
     failedCombination(context, work) ??
     firstFailed(runRangeChecks(context, work));
   if (failed !== undefined) return { failed };
+  const limits = judgeLimits(project, work);
   const sections = [
     ...openingSections(project, work, context),
     ...cases
@@ -59,14 +64,16 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
         withArrangements(one.context, one.range, caseSections(project, one)),
       ),
     ...idleSection(cases.filter(isIdleCase)),
-    ...closingSections(work, context),
+    ...closingSections(work, context, narrateLimits(context, limits, stateOfSum(work))),
   ].map((section) => enoughFigures(section));
   return {
-    derivation: bind(
-      work,
-      sections,
-      summarise(context, judgedGroups(work)[0]?.entries ?? []),
-    ),
+    derivation: {
+      ...bind(work, sections, {
+        ...summarise(context, judgedGroups(work)[0]?.entries ?? []),
+        ...summariseLimits(context, limits),
+      }),
+      checks: limits.judged,
+    },
   };
 }
 
@@ -207,7 +214,7 @@ function bind(
   { definition }: BeamWork,
   sections: readonly Section[],
   summary: Summary,
-): BeamDerivation {
+): Omit<BeamDerivation, 'checks'> {
   const statements = sections.flatMap(({ steps }) => steps.flatMap(statementsOf));
   return {
     kind: 'beam',

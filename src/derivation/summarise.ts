@@ -5,7 +5,10 @@ import { componentEnds } from './narrators/reaction-components.ts';
 import { valueText } from './printing.ts';
 
 /** The greatest moment, shear and reaction over the entries that a member is judged on. */
-export function summarise(context: MemberContext, entries: readonly Entry[]): Summary {
+export function summarise(
+  context: MemberContext,
+  entries: readonly Entry[],
+): Omit<Summary, 'limit' | 'failing' | 'unjudged'> {
   const { printing } = context;
   const all = entries.map((entry) => {
     const found = judgedBy(entry);

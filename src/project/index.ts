@@ -27,6 +27,7 @@ export type { BeamSpan } from './idealise/spans-of.ts';
 export type { Idealised, LoadView } from './idealise/idealise.ts';
 export { greatestComponents } from './idealise/idealise-carried-range.ts';
 export type { CarriedComponents, LeftBehind } from './idealise/idealise-carried.ts';
+export { readSum } from './read-sum.ts';
 export { schemaFor } from './schema-for.ts';
 export { fileKinds } from './kinds/file-kinds.ts';
 export type { FileKind, FileKindName } from './kinds/file-kinds.ts';

@@ -1,6 +1,5 @@
 import {
   exactly,
-  functionOf,
   name,
   quotient,
   sum,
@@ -146,9 +145,4 @@ function valueOf(
       },
     ],
   };
-}
-
-/** v at a station as the left side of a line. */
-export function deflectionAt(context: CaseContext, x: number): Expression {
-  return functionOf(deflectionSymbol, tidy(context.printing, 'length', x));
 }

@@ -95,9 +95,7 @@ export function narrateVirtualWork(
     })),
     value: valueOf(context, work, extreme),
     integrated: value(context.printing, 'deflection', extreme.value),
-    difference: (
-      Math.abs(work.deflection - extreme.value) / Math.max(work.size, Number.MIN_VALUE)
-    ).toExponential(0),
+    difference: shareText(work.deflection - extreme.value, work.size),
   };
 }
 
@@ -320,4 +318,8 @@ function valueOf(
       { chain: [{ sign: '=', of: value(printing, 'deflection', deflection) }] },
     ],
   };
+}
+
+function shareText(off: number, size: number): string {
+  return off === 0 ? '0' : (Math.abs(off) / size).toExponential(0);
 }

@@ -1,5 +1,6 @@
-import type { Symbol } from '../../equation/index.ts';
-import type { CaseContext } from '../case-context.ts';
+import { functionOf, type Expression, type Symbol } from '../../equation/index.ts';
+import type { CaseContext, MemberContext } from '../case-context.ts';
+import { tidy } from '../printing.ts';
 import { partRightOf, stiffnessParts } from './stiffness-along.ts';
 
 /** Modulus of elasticity. */
@@ -45,3 +46,11 @@ export const curvatureOfCurveSymbol: Symbol = {
   primes: 2,
   meaning: 'second derivative of the deflection: the curvature',
 };
+
+/** v at a station, `v(6 ft)`. */
+export function deflectionAt(
+  { printing }: Pick<MemberContext, 'printing'>,
+  x: number,
+): Expression {
+  return functionOf(deflectionSymbol, tidy(printing, 'length', x));
+}

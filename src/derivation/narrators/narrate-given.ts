@@ -31,9 +31,7 @@ export function narrateGiven(
     {
       kind: 'taken',
       selfWeight: definition.selfWeight !== undefined,
-      hasStiffness:
-        definition.sections.some(({ section: of }) => of.I !== undefined) &&
-        definition.material?.E !== undefined,
+      hasStiffness: context.structure.stiffness !== undefined,
       limitStates: false,
       deflectionLimits: (definition.deflectionLimits ?? []).map(({ entry, text }) => ({
         entry,

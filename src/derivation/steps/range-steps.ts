@@ -1,6 +1,7 @@
 import type { Expression, Statement, Symbol } from '../../equation/index.ts';
 import type { HandMethod } from '../redundants/choose-method.ts';
 import type { Place } from './shared.ts';
+import type { ArrangedExtreme } from './sheet-steps.ts';
 
 /** What a column of a table of options, or a line of sums, is about: `M at B`, `V left of B`, `R_A`. */
 export interface QuantityHead {
@@ -74,7 +75,7 @@ export type RangeStep =
       readonly kind: 'arrangement';
       readonly case: string;
       readonly extremes: readonly {
-        readonly what: 'moment-max' | 'moment-min' | 'shear-max' | 'shear-min';
+        readonly what: ArrangedExtreme;
         readonly value: Expression;
         readonly at: Place;
         readonly arrangement: string;

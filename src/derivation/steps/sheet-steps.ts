@@ -15,6 +15,9 @@ export interface CautionStep {
   readonly facts: Readonly<Record<string, string>>;
 }
 
+/** An extreme that one arrangement of loads gives. */
+export type ArrangedExtreme = 'moment-max' | 'moment-min' | 'shear-max' | 'shear-min';
+
 /** A drawing, and what its caption speaks of. */
 export interface FigureStep {
   readonly kind: 'figure';
@@ -25,10 +28,15 @@ export interface FigureStep {
     | 'released'
     | 'diagrams'
     | 'envelope'
-    | 'arrangements'
+    | 'arrangement'
     | 'range'
     | 'elastic-curve';
   readonly case?: string;
+  /** Of an arrangement: how the loads stand, and the extremes that it gives. */
+  readonly arrangement?: string;
+  readonly gives?: readonly ArrangedExtreme[];
+  /** Of an elastic curve: the limit's entry that it shows, where it is no case. */
+  readonly entry?: string;
   /** Of an envelope: the entries that it covers. */
   readonly for?: 'cases' | 'strength' | 'service';
   readonly figure: FigureSpec;

@@ -59,6 +59,7 @@ export function basisFacts({ project, combinations, members }: ReportInput): obj
   return {
     ...definition,
     lengths: definition.lengths.value,
+    isCantileversPlain: definition.cantilevers === 'plain',
     figures: definition.figures.value,
     conventions: conventionFacts(definition.conventions),
     conventionFigure: conventionFigure(definition.conventions),
