@@ -165,5 +165,5 @@ export {
   simpleReaction,
 } from './methods/span-loads.ts';
 export type { SpanLoad, SpreadLoad } from './methods/span-loads.ts';
-export type { EndTerms, SpanTerms, StretchShare } from './methods/span-terms.ts';
+export type { EndTerms, SpanTerms } from './methods/span-terms.ts';
 export type { FixedSpan } from './methods/fixed-ends.ts';
