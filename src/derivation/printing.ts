@@ -133,7 +133,9 @@ export function decimalsOf(
   const unit: Unit = displayUnit(printing.system, what);
   const largest = Math.max(0, ...column.map((si) => Math.abs(si / unit.inSi)));
   if (largest === 0) return 0;
-  return Math.max(0, printing.figures - 1 - Math.floor(Math.log10(largest)));
+  // 9.999999999999998 is 10 to everybody but the logarithm.
+  const places = Math.floor(Math.log10(largest * (1 + 1e-12)));
+  return Math.max(0, printing.figures - 1 - places);
 }
 
 /** A cell of a table column in the project's unit, without its unit, so many decimals; an exact 0 as `0`. */

@@ -1,39 +1,25 @@
-import type { BeamPicture, FigureSpec, PictureLoad } from '../../figure/index.ts';
-import type { Arrangement, Load, RangeResult } from '../../statics/index.ts';
+import type { FigureSpec, PictureLoad } from '../../figure/index.ts';
+import type { Arrangement, Load } from '../../statics/index.ts';
 import type { MemberContext } from '../case-context.ts';
 import { memberPicture, pictureSupports } from '../pictures/member-picture.ts';
 import { pictureLoad } from '../pictures/picture-loads.ts';
 import { arrangementText } from './choice-names.ts';
 
-/** An arrangement that is drawn, and what it gives, in words. */
-export interface DrawnArrangement {
-  readonly arrangement: Arrangement;
-  readonly gives: string;
-}
-
-/** The member once for each arrangement, one under the other, with the loads that stand in it. */
-export function arrangementsFigure(
+/** The member with the loads that stand in one arrangement of a case; lengths were told before. */
+export function arrangementFigure(
   context: MemberContext,
-  range: RangeResult,
-  drawn: readonly DrawnArrangement[],
+  mark: string,
+  arrangement: Arrangement,
 ): FigureSpec {
-  const pictures = drawn.map(({ arrangement }, index): BeamPicture => {
-    const picture = memberPicture(context, {
-      supports: pictureSupports(context),
-      loads: loadsStanding(context, range.mark, arrangement),
-      reactions: [],
-    });
-    // Lengths are told once, under the last.
-    return index < drawn.length - 1 ? { ...picture, dimensions: [] } : picture;
+  const picture = memberPicture(context, {
+    supports: pictureSupports(context),
+    loads: loadsStanding(context, mark, arrangement),
+    reactions: [],
   });
-  const each = drawn.map(
-    ({ arrangement, gives }) =>
-      `${gives}: ${arrangementText(context.choiceNames, arrangement)}`,
-  );
   return {
-    kind: 'free-body',
-    pictures,
-    alternate: `Arrangements of case ${range.mark} that govern, one under the other. ${each.join('. ')}.`,
+    kind: 'member',
+    picture: { ...picture, dimensions: [] },
+    alternate: `An arrangement of case ${mark} that governs: ${arrangementText(context.choiceNames, arrangement)}.`,
   };
 }
 

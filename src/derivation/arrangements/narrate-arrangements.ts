@@ -5,7 +5,7 @@ import { envelopeFigure } from '../pictures/diagram-figures.ts';
 import { value } from '../printing.ts';
 import type { Step } from '../steps.ts';
 import type { ChoiceRow, RangeStep } from '../steps/range-steps.ts';
-import { arrangementsFigure } from './arrangement-figures.ts';
+import { arrangementFigure } from './arrangement-figures.ts';
 import { arrangementText, type ChoiceName } from './choice-names.ts';
 import { optionTables } from './option-table.ts';
 import { takeApart, type NumberedChoice, type TakenApart } from './option-values.ts';
@@ -123,45 +123,48 @@ function worked(
   return [...optionTables(context, apart, group), rangeSums(context, apart, group)];
 }
 
-/** The arrangements that give the extremes, and the envelope of them all. */
+/** The arrangements that give the extremes, each drawn once, and the envelope of them all. */
 function governing(context: CaseContext, range: RangeResult): readonly Step[] {
   const { moment, shear } = range.extremes;
   const all = [
-    { what: 'moment-max', extreme: moment.max, gives: 'Greatest moment' },
-    { what: 'moment-min', extreme: moment.min, gives: 'Least moment' },
-    { what: 'shear-max', extreme: shear.max, gives: 'Greatest shear' },
-    { what: 'shear-min', extreme: shear.min, gives: 'Least shear' },
+    { what: 'moment-max', ...moment.max },
+    { what: 'moment-min', ...moment.min },
+    { what: 'shear-max', ...shear.max },
+    { what: 'shear-min', ...shear.min },
   ] as const;
-  const felt = all.filter(({ extreme }) => extreme.value !== 0);
+  const felt = all
+    .filter(({ value: si }) => si !== 0)
+    .map((extreme) => ({
+      ...extreme,
+      text: arrangementText(context.choiceNames, extreme.arrangement),
+    }));
   if (felt.length === 0) return [];
+  const distinct = felt.filter(
+    ({ text }, index) => felt.findIndex((other) => other.text === text) === index,
+  );
   return [
     {
       kind: 'arrangement',
       case: range.mark,
-      extremes: felt.map(({ what, extreme }) => ({
+      extremes: felt.map(({ what, value: si, x, text }) => ({
         what,
         value: value(
           context.printing,
           what.startsWith('moment') ? 'moment' : 'force',
-          extreme.value,
+          si,
         ),
-        at: placeAtStation(context, extreme.x),
-        arrangement: arrangementText(context.choiceNames, extreme.arrangement),
+        at: placeAtStation(context, x),
+        arrangement: text,
       })),
     },
-    {
+    ...distinct.map(({ arrangement, text }): Step => ({
       kind: 'figure',
-      shows: 'arrangements',
+      shows: 'arrangement',
       case: range.mark,
-      figure: arrangementsFigure(
-        context,
-        range,
-        felt.map(({ extreme, gives }) => ({
-          arrangement: extreme.arrangement,
-          gives,
-        })),
-      ),
-    },
+      arrangement: text,
+      gives: felt.filter((one) => one.text === text).map(({ what }) => what),
+      figure: arrangementFigure(context, range.mark, arrangement),
+    })),
     {
       kind: 'figure',
       shows: 'range',
