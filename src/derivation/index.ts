@@ -33,12 +33,15 @@ export type {
   CautionStep,
   CheckFact,
   CombinationStep,
+  DisplacementStep,
   EquationStep,
   EntryRow,
   FigureStep,
   Found,
   GivenStep,
   InternalStep,
+  LimitRow,
+  LimitStep,
   LoadRow,
   OriginFact,
   Place,
@@ -67,6 +70,7 @@ export type {
   PlacedValues,
   ProjectClosure,
 } from './load-path/project-closure.ts';
+export type { JudgedLimit } from './limits/judge-limits.ts';
 export { placeWords } from './place-words.ts';
 export { runChecks } from './sense-checks/run-checks.ts';
 export type { CheckOutcome } from './sense-checks/check-outcome.ts';

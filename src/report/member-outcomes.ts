@@ -1,7 +1,12 @@
-import { choiceNames, type BeamWork, type DerivedMember } from '../derivation/index.ts';
+import {
+  choiceNames,
+  type BeamWork,
+  type DerivedMember,
+  type JudgedLimit,
+} from '../derivation/index.ts';
 import { placeAt, type Diagnostic } from '../diagnostics/index.ts';
 import type { Project } from '../project/index.ts';
-import type { EntryInput, MemberInput } from '../results/index.ts';
+import type { CheckInput, EntryInput, MemberInput } from '../results/index.ts';
 import { markOf } from './asked-for.ts';
 import { reactionTable } from './reaction-table.ts';
 import type { MemberReport } from './report-input.ts';
@@ -28,6 +33,7 @@ export function memberInput(
       determinacy: member.work.solution.determinacy,
       entries: entriesOf(member.work),
       choices: choiceNames(member.work.definition, member.work.arranged),
+      checks: member.derivation.checks.map(checkInput),
     };
   }
   const [first] = member.diagnostics;
@@ -41,6 +47,31 @@ export function memberInput(
       message: first?.message ?? '',
       ...placeOf(project, first),
     },
+  };
+}
+
+/** A judged limit as data: its clause is the file's own limit, with the source of a doubled length. */
+function checkInput({
+  entry,
+  text,
+  from,
+  span,
+  size,
+  greatest,
+  ratio,
+  passes,
+}: JudgedLimit): CheckInput {
+  const doubled = size.kind === 'share' && size.times === 2;
+  return {
+    name: 'deflection',
+    clause: `${text}, deflection limit of the ${from}${doubled ? ', twice the length (IBC Table 1604.3, note)' : ''}`,
+    combination: entry,
+    demand: Math.abs(greatest.value),
+    capacity: size.si,
+    ratio,
+    passes,
+    span: `${span.start} to ${span.end}`,
+    at: greatest.x,
   };
 }
 

@@ -23,6 +23,7 @@ export function entryFigures(
   stations: number | undefined,
 ): EntryResults {
   const { shear, moment } = result.extremes;
+  const deflection = result.displacement?.extremes;
   return {
     reactions: result.reactions.map((reaction) => reactionFigures(reaction, figure)),
     shear: {
@@ -33,6 +34,14 @@ export function entryFigures(
       max: extremeFigure(moment.max, 'moment', figure),
       min: extremeFigure(moment.min, 'moment', figure),
     },
+    ...(deflection === undefined
+      ? {}
+      : {
+          deflection: {
+            max: extremeFigure(deflection.max, 'deflection', figure),
+            min: extremeFigure(deflection.min, 'deflection', figure),
+          },
+        }),
     ...(stations === undefined
       ? {}
       : { stations: stationFigures(result, figure, stations) }),
@@ -86,13 +95,20 @@ function stationFigures(
   figure: FigureMaker,
   count: number,
 ): readonly StationFigures[] {
+  const { displacement } = result;
   return stationsAlong(breakpointsOf(result.shear), count).map(({ x, side }) => {
     return {
       x: figure(x, 'length'),
       shear: figure(valueAt(result.shear, x, side), 'force'),
       moment: figure(valueAt(result.moment, x, side), 'moment'),
-      slope: null,
-      deflection: null,
+      slope:
+        displacement === undefined
+          ? null
+          : figure(valueAt(displacement.slope, x, side), 'angle'),
+      deflection:
+        displacement === undefined
+          ? null
+          : figure(valueAt(displacement.deflection, x, side), 'deflection'),
     };
   });
 }

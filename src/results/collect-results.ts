@@ -5,12 +5,14 @@ import { figuresIn, type FigureMaker } from './figures-in.ts';
 import { rangeFigures, type RangeSetting } from './range-figures.ts';
 import type {
   BeamResults,
+  CheckFigures,
   MemberResults,
   Results,
   StaticsFigures,
   UnsolvedMember,
 } from './results.ts';
 import type {
+  CheckInput,
   MemberInput,
   ResultsInput,
   SolvedBeamInput,
@@ -18,8 +20,7 @@ import type {
 } from './results-input.ts';
 
 /**
- * Every figure of a package as data, in the project's display units, in sheet order. Limit checks
- * come as an empty list until a limit is judged.
+ * Every figure of a package as data, in the project's display units, in sheet order.
  *
  * @throws RangeError where two entries of a member share a mark, or a number is none.
  */
@@ -72,8 +73,20 @@ function beamResults(
     statics: staticsFigures(beam.determinacy),
     results: Object.fromEntries(results),
     ...envelopesOf(beam.entries, setting),
-    checks: [],
+    checks: (beam.checks ?? []).map((check) => checkFigures(check, figure)),
     closure: beam.entries.flatMap(({ result }) => closureFigures(result, figure)),
+  };
+}
+
+function checkFigures(
+  { demand, capacity, at, ...rest }: CheckInput,
+  figure: FigureMaker,
+): CheckFigures {
+  return {
+    ...rest,
+    demand: figure(demand, 'deflection'),
+    capacity: figure(capacity, 'deflection'),
+    at: figure(at, 'length'),
   };
 }
 

@@ -22,6 +22,7 @@ export type {
   ChoiceInput,
   EntryInput,
   EntryUse,
+  CheckInput,
   MemberInput,
   ResultsInput,
   SolvedBeamInput,

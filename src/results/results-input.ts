@@ -34,6 +34,24 @@ export interface SolvedBeamInput extends IdentityInput {
   readonly entries: readonly EntryInput[];
   /** What the choices in arrangements stand for, by id; none where every entry has a single state. */
   readonly choices?: ReadonlyMap<string, ChoiceInput>;
+  /** Limits that were judged; none where absent. */
+  readonly checks?: readonly CheckInput[];
+}
+
+/** A limit that was judged on one span of a member. */
+export interface CheckInput {
+  readonly name: 'deflection';
+  readonly clause: string;
+  /** The case, combination or sum that it was judged on. */
+  readonly combination: string;
+  /** Size of what is there and what is allowed, m. */
+  readonly demand: number;
+  readonly capacity: number;
+  readonly ratio: number;
+  readonly passes: boolean;
+  readonly span: string;
+  /** Station of the demand, m. */
+  readonly at: number;
 }
 
 /** A result and what it stands for: a case, a combination, or both where they share a mark. */

@@ -48,6 +48,13 @@ export function coverFacts({ project, members, combinations }: ReportInput): obj
     failed: members.flatMap((member) =>
       member.kind === 'failed' ? [member.mark] : [],
     ),
+    failing: derivedOf(members).reduce(
+      (all, { derivation }) => all + derivation.summary.failing,
+      0,
+    ),
+    failingMembers: derivedOf(members).flatMap(({ derivation: { mark, summary } }) =>
+      summary.failing > 0 ? [{ mark, anchor: anchorOf(mark) }] : [],
+    ),
     untaken: combinations.untaken,
     leftOut: leftOutOf(project, members),
   };
