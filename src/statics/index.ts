@@ -6,16 +6,23 @@
  *      │ equilibriumSystem     one column a restraint, one row a movement
  *      ▼
  * EquilibriumSystem ──determinacy──▶ Determinacy     rank by singular values; the free movement named
- *      │ solveBeam             factored once, solved for every case
+ *      │ solverOf              factored once, a state for any loads
+ *      ├─ statics alone, where it can
+ *      └─ elastic: bending by joint movements and by moments as unknowns, which have to agree;
+ *         forces along the beam apart (shareAxially)
  *      ▼
- * components of the reactions
+ * components of the reactions, joint movements
  *      │ beamResult            the same for whatever method found them
+ *      │ elasticCurve          where E and I are known; compatibilityOf holds it to every support
  *      ▼
- * BeamResult                   reactions, hinge forces, N V M as exact piecewise polynomials, residuals
+ * BeamResult                   reactions, hinge forces, N V M and displacement as exact piecewise
+ *      │                       polynomials, residuals, agreement
  *      │ superpose, envelope   combinations are sums of results
  *      ▼
  * BeamResult, Envelope
  * ```
+ *
+ * `solveBeam` does all of this, for every case and for loads that may stand in several ways.
  *
  * Beside it stands what a hand calculation needs and the solver does not: the terms of any sum
  * about any point of any part (`termsOfSum`, and `termsOfCutSum` where it ends at cuts), distributed loads as resultants (`resultantsOf`), and an order in which the
@@ -81,6 +88,7 @@ export type {
 } from './choices/option-results.ts';
 export { settleChoices } from './choices/settle-choices.ts';
 export { choiceRange } from './choices/choice-range.ts';
+export { rangeOfOptions } from './choices/range-of-options.ts';
 export { rangeOfState, sumOfRanges } from './choices/sum-of-ranges.ts';
 export type { RangeTerm } from './choices/sum-of-ranges.ts';
 export { influenceBasis } from './moving/influence-basis.ts';

@@ -14,13 +14,11 @@ import { rangeSums } from './range-sums.ts';
 
 /**
  * How a case whose loads may stand in several ways comes to its greatest and least: what may stand,
- * each of it worked alone, the sums by superposition, and the arrangements that govern, drawn.
+ * each of it worked alone, the sums by superposition, and the arrangements that govern, drawn. Trains of the case are left to their own section.
  */
-export function narrateArrangements(
-  context: CaseContext,
-  range: RangeResult,
-): readonly Step[] {
-  const apart = takeApart(context, range);
+export function narrateArrangements(context: CaseContext): readonly Step[] {
+  const apart = takeApart(context, context.mark);
+  const { range } = apart;
   const isFull = apart.choices.length <= mostChoicesInFull;
   const quantities = quantitiesOf(context, range, isFull);
   const groups = (['moments', 'shears', 'reactions'] as const)
@@ -34,10 +32,7 @@ export function narrateArrangements(
 }
 
 /** Before a case without a single state is worked: that it is worked as it is placed, and what follows. */
-export function narrateStated(
-  { choiceNames }: CaseContext,
-  { mark }: RangeResult,
-): RangeStep {
+export function narrateStated({ choiceNames, mark }: CaseContext): RangeStep {
   const own = [...choiceNames.values()].filter((name) => name.case === mark);
   return {
     kind: 'stated',
@@ -71,6 +66,7 @@ function choicesStep(
     hasSpans: of('span'),
     hasCarried: of('carried'),
     method: method?.method ?? 'statics',
+    hasTrains: (arranged.trains ?? []).some((train) => train.case === mark),
     isShortened,
   };
 }

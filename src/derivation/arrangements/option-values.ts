@@ -1,5 +1,6 @@
 import {
   optionResults,
+  rangeOfOptions,
   solveStates,
   type BeamResult,
   type LoadChoice,
@@ -23,6 +24,8 @@ export interface NumberedChoice {
 export interface TakenApart {
   readonly fixed: BeamResult;
   readonly choices: readonly NumberedChoice[];
+  /** What they come to, trains left aside. */
+  readonly range: RangeResult;
 }
 
 /**
@@ -32,7 +35,7 @@ export interface TakenApart {
  */
 export function takeApart(
   { arranged, choiceNames }: MemberContext,
-  { mark }: Pick<RangeResult, 'mark'>,
+  mark: string,
 ): TakenApart {
   const outcome = optionResults(arranged, solveStates);
   const found: OptionResults | undefined =
@@ -42,6 +45,7 @@ export function takeApart(
   if (found === undefined) throw new RangeError(`case ${mark} was not taken apart`);
   return {
     fixed: found.fixed,
+    range: rangeOfOptions(found),
     choices: found.choices.map(({ choice, options }, index) => {
       const name = choiceNames.get(choice.id);
       if (name === undefined) throw new RangeError(`choice ${choice.id} has no name`);

@@ -17,12 +17,12 @@ export function withArrangements(
   const [first, ...rest] = sections;
   if (range === undefined || !hasChoices || first === undefined) return sections;
   return [
-    { ...first, steps: [narrateStated(context, range), ...first.steps] },
+    { ...first, steps: [narrateStated(context), ...first.steps] },
     ...rest,
     {
       kind: 'arrangements',
       ...(first.case === undefined ? {} : { case: first.case }),
-      steps: narrateArrangements(context, range),
+      steps: narrateArrangements(context),
     },
   ];
 }

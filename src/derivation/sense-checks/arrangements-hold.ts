@@ -1,29 +1,32 @@
 import {
+  breakpointsOf,
   optionResults,
+  rangeOfOptions,
   sizeOf,
   solveStates,
   valueAt,
   type Arrangement,
+  type BeamResult,
   type BeamStructure,
   type OptionResults,
   type RangeResult,
 } from '../../statics/index.ts';
 import type { MemberContext } from '../case-context.ts';
 import { componentEnds } from '../narrators/reaction-components.ts';
-import { valueText } from '../printing.ts';
+import { lengthText, valueText } from '../printing.ts';
 import { agree, type CheckOutcome } from './check-outcome.ts';
 
 /**
  * The bounds of one case found again in two ways: each extreme by standing the loads as its
  * arrangement says and solving that as one loading, and each reaction by adding to the fixed loads,
- * choice by choice, the option that gives most of it. Cases with trains are checked where these are worked.
+ * choice by choice, the option that gives most of it, and so at every break of the curves. Of a case with trains what its
+ * choices give is checked, not what the trains add.
  */
 export function arrangementsHold(
   context: MemberContext,
   range: RangeResult,
 ): readonly CheckOutcome[] {
   const { arranged } = context;
-  if (arranged.trains?.some((train) => train.case === range.mark) === true) return [];
   const outcome = optionResults(arranged, solveStates);
   const options =
     outcome.kind === 'unsolved'
@@ -31,9 +34,13 @@ export function arrangementsHold(
       : outcome.cases.find(({ mark }) => mark === range.mark);
   if (options === undefined)
     return [{ holds: false, finding: 'its loads could not be taken apart' }];
+  const hasTrains =
+    arranged.trains?.some((train) => train.case === range.mark) === true;
+  const claimed = hasTrains ? rangeOfOptions(options) : range;
   return [
-    ...extremesStand(context, range),
-    ...reactionsAreBounds(context, range, options),
+    ...extremesStand(context, claimed),
+    ...reactionsAreBounds(context, claimed, options),
+    ...curvesAreBounds(context, claimed, options),
   ];
 }
 
@@ -112,6 +119,36 @@ function stood(
       ),
     })),
   };
+}
+
+function curvesAreBounds(
+  { printing }: MemberContext,
+  range: RangeResult,
+  { fixed, choices }: OptionResults,
+): readonly CheckOutcome[] {
+  return (['shear', 'moment'] as const).flatMap((what) =>
+    (['max', 'min'] as const).flatMap((sense) => {
+      const curve = range[what][sense];
+      const size = Math.max(sizeOf(range[what].max), sizeOf(range[what].min));
+      const most = sense === 'max' ? Math.max : Math.min;
+      return breakpointsOf(curve).flatMap((x) =>
+        (['left', 'right'] as const).map((side): CheckOutcome => {
+          const at = (result: BeamResult): number => valueAt(result[what], x, side);
+          const total = choices.reduce(
+            (sum, { options }) =>
+              sum + most(...options.map(({ result }) => at(result))),
+            at(fixed),
+          );
+          const claimed = valueAt(curve, x, side);
+          const kind = what === 'moment' ? 'moment' : 'force';
+          return {
+            holds: agree(total, claimed, size),
+            finding: `the ${sense === 'max' ? 'greatest' : 'least'} ${what} at ${lengthText(printing, x)} is ${valueText(printing, kind, claimed)}, but its spans add up to ${valueText(printing, kind, total)}`,
+          };
+        }),
+      );
+    }),
+  );
 }
 
 function reactionsAreBounds(

@@ -55,6 +55,8 @@ export type RangeStep =
       readonly method: HandMethod | 'statics';
       /** True where there are so many that only what governs is told. */
       readonly isShortened: boolean;
+      /** True where the case has moving loads, which are worked by themselves. */
+      readonly hasTrains: boolean;
     }
   | {
       readonly kind: 'options';
