@@ -1,4 +1,5 @@
 import type { Extreme, Piecewise, Side } from './piecewise.ts';
+import type { Load } from './structure.ts';
 
 /** What counting and the rank of the equilibrium system say of a beam. */
 export interface Determinacy {
@@ -125,6 +126,8 @@ export interface BeamSolution {
   readonly results: readonly BeamResult[];
   /** Greatest and least of each case that has no single state. */
   readonly ranges: readonly RangeResult[];
+  /** Axles and lane loads of trains, where the states of their cases have them; absent where there are no trains. */
+  readonly standing?: readonly Load[];
   /** True where an indeterminate beam without E and I was solved with one EI all along. */
   readonly assumesConstantStiffness: boolean;
 }

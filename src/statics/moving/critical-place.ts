@@ -6,6 +6,7 @@ import { standsOf, type Stand } from './rolling-sum.ts';
 import {
   isOnBeam,
   ordinateAt,
+  placeOf,
   signedLine,
   type Approach,
   type SignedLine,
@@ -18,7 +19,7 @@ export interface CriticalPlace {
   readonly place: TrainPlace;
   /** The side from which axles come that stand where the line leaps. */
   readonly approach: Approach;
-  /** Says which axle stands on what: the same over a stretch of stations where one rule places the train. */
+  /** Says which axle stands on what, and between what the others are: the same over a stretch of stations where one rule places the train. */
   readonly key: string;
 }
 
@@ -44,8 +45,8 @@ export function criticalPlace(
   line: Piecewise,
   sense: 'max' | 'min',
 ): CriticalPlace {
-  const signed = signedLine(line, sense, train.relieving);
-  const size = train.axles.reduce((sum, axle) => sum + axle, 0) * sizeOfLine(signed);
+  const signed = signedLine(line, sense, train);
+  const size = train.axles.reduce((sum, axle) => sum + axle, 0) * signed.size;
   let best: Best = { value: 0, key: 'off', stands: [], formation: undefined };
   for (const [index, formation] of formations.entries()) {
     const found = bestOf(signed, formation);
@@ -58,7 +59,7 @@ export function criticalPlace(
   return {
     value: sense === 'max' ? worst : 0 - worst,
     approach,
-    key: best.key,
+    key: `${best.key} ${occupancyOf(signed, best)}`,
     place: {
       id: train.id,
       direction:
@@ -70,24 +71,13 @@ export function criticalPlace(
 }
 
 /** Sums nearer than this part of the greatest that could be are one. */
-const tie = 1e-13;
+const tie = 1e-12;
 
 interface Best {
   readonly value: number;
   readonly key: string;
   readonly stands: readonly Stand[];
   readonly formation: Formation | undefined;
-}
-
-function sizeOfLine({ pieces }: SignedLine): number {
-  let size = 0;
-  for (const { coefficients, start, end } of pieces) {
-    let here = 0;
-    for (const coefficient of coefficients.toReversed())
-      here = here * (end - start) + Math.abs(coefficient);
-    size = Math.max(size, here);
-  }
-  return size;
 }
 
 /** The best stands of the groups of a formation, one behind the other within their gaps. */
@@ -97,7 +87,9 @@ function bestOf(line: SignedLine, formation: Formation): Omit<Best, 'formation'>
   for (const [index, group] of [...formation.groups.entries()].toReversed()) {
     const gap = formation.gaps[index];
     const reach = group.axles.at(-1)?.offset ?? 0;
-    behind = standsOf(line, group).flatMap((stand): readonly Chain[] => {
+    const stands = standsOf(line, group);
+    const places = formation.gaps.length === 0 ? stands : peaksOf(stands);
+    behind = places.flatMap((stand): readonly Chain[] => {
       if (gap === undefined) return [{ value: stand.value, stands: [stand] }];
       const tail = stand.position + reach;
       const next = bestWithin(behind, (head) => {
@@ -114,6 +106,17 @@ function bestOf(line: SignedLine, formation: Formation): Omit<Best, 'formation'>
   const chain = bestWithin(behind, () => true);
   if (chain === undefined) return { value: 0, key: 'off', stands: [] };
   return { ...chain, key: chain.stands.map(({ key }) => key).join(' ') };
+}
+
+/**
+ * Stands that no neighbour outdoes. Where spacings are free each group stands on one of these: from any other
+ * place it could roll on and give more, until a spacing came to its bound, and that is another formation.
+ */
+function peaksOf(stands: readonly Stand[]): readonly Stand[] {
+  return stands.filter(({ value }, index) => {
+    const beside = [stands[index - 1]?.value ?? 0, stands[index + 1]?.value ?? 0];
+    return beside.every((other) => value >= other - tie * Math.abs(other));
+  });
 }
 
 /** Stands of some groups, first to last, and what they come to together. */
@@ -133,6 +136,18 @@ function bestWithin(
     if (isWithin(chain.stands[0]?.position ?? NaN)) best = chain;
   }
   return best;
+}
+
+/** Which piece of the line each axle stands on: while that stays the same, the sum is one polynomial. */
+function occupancyOf(line: SignedLine, { formation, stands }: Best): string {
+  const places = (formation?.groups ?? []).flatMap(({ axles }, index) => {
+    const { position = NaN, approach = 0 } = stands[index] ?? {};
+    return axles.map(({ offset }) => {
+      const x = position + offset;
+      return isOnBeam(line, x, approach) ? placeOf(line, x) : '-';
+    });
+  });
+  return places.join('');
 }
 
 /** The axles that count: on the beam, and not left out as relieving. */

@@ -3,6 +3,7 @@ import { shiftOrigin, trim, type Polynomial } from '../piecewise/polynomial.ts';
 import type { RangeQuery } from '../solution.ts';
 import { dropNoise, stationTolerance } from '../tolerances.ts';
 import type { BasisBar, InfluenceBasis, ReactionComponent } from './influence-basis.ts';
+import { joinPieces } from './join-pieces.ts';
 
 /** An effect whose influence line is asked for. */
 export type Effect =
@@ -20,7 +21,7 @@ export type Effect =
  * @throws RangeError where the support does not give the component, or the station is not on the beam.
  */
 export function influenceLine(basis: InfluenceBasis, effect: Effect): Piecewise {
-  return joined(
+  return joinPieces(
     effect.kind === 'reaction'
       ? reactionPieces(basis, effect)
       : stationPieces(basis, effect),
@@ -147,30 +148,4 @@ function sumOf(terms: readonly Term[]): Polynomial {
       return dropNoise(value, size) + 0;
     }),
   );
-}
-
-/** Neighbours that are one and the same polynomial made one piece: a step of stiffness leaves no trace where statics solves all. */
-function joined(pieces: readonly Piece[]): Piecewise {
-  const list: Piece[] = [];
-  for (const piece of pieces) {
-    const last = list.at(-1);
-    if (last !== undefined && continues(last, piece))
-      list[list.length - 1] = { ...last, end: piece.end };
-    else list.push(piece);
-  }
-  return { pieces: list };
-}
-
-function continues(before: Piece, after: Piece): boolean {
-  const went = shiftOrigin(before.coefficients, after.start - before.start);
-  const length = after.end - before.start;
-  const count = Math.max(went.length, after.coefficients.length);
-  let [apart, size] = [0, 0];
-  for (let power = 0; power < count; power += 1) {
-    const [one, other] = [went[power] ?? 0, after.coefficients[power] ?? 0];
-    apart += Math.abs(one - other) * length ** power;
-    size += Math.abs(before.coefficients[power] ?? 0) * length ** power;
-    size += Math.abs(other) * length ** power;
-  }
-  return apart <= 1e-11 * size;
 }

@@ -1,4 +1,3 @@
-import { shiftOrigin } from '../piecewise/polynomial.ts';
 import type { RigidGroup } from './formations.ts';
 import { ordinateAt, placeOf, type Approach, type SignedLine } from './signed-line.ts';
 
@@ -23,7 +22,7 @@ export interface Stand {
 export function standsOf(line: SignedLine, group: RigidGroup): readonly Stand[] {
   const marks = positionsOf(line, group);
   const stands: Stand[] = [];
-  const approaches: readonly Approach[] = line.leaps ? [0, -1, 1] : [0];
+  const approaches: readonly Approach[] = line.leaps ? [-1, 0, 1] : [0];
   for (const [place, mark] of marks.entries()) {
     const { position, key, on } = mark;
     for (const approach of approaches)
@@ -98,10 +97,11 @@ function turningPoints(
     if (x <= line.start || x >= line.end) continue;
     const place = placeOf(line, x);
     const start = line.pieces[place]?.start ?? 0;
-    const slope = shiftOrigin(line.slopes[place] ?? [0], from + offset - start);
-    a += size * (slope[0] ?? 0);
-    b += size * (slope[1] ?? 0);
-    c += size * (slope[2] ?? 0);
+    const by = from + offset - start;
+    const [s0 = 0, s1 = 0, s2 = 0] = line.slopes[place] ?? [];
+    a += size * (s0 + by * (s1 + by * s2));
+    b += size * (s1 + 2 * by * s2);
+    c += size * s2;
   }
   return fallingRoots([a, b, c]).flatMap((s) =>
     s > 0 && s < to - from ? [from + s] : [],

@@ -1,4 +1,4 @@
-import type { Piece, Piecewise } from '../piecewise.ts';
+import { sizeOf, type Piece, type Piecewise } from '../piecewise.ts';
 import {
   antiderivative,
   derivative,
@@ -8,6 +8,7 @@ import {
   sizeOfPolynomial,
   type Polynomial,
 } from '../piecewise/polynomial.ts';
+import type { Train } from '../structure.ts';
 import { stationTolerance } from '../tolerances.ts';
 
 /** The side of a station from which an axle comes to it: −1 its left, 1 its right, 0 exactly there. */
@@ -23,6 +24,8 @@ export interface SignedLine {
   readonly slopes: readonly Polynomial[];
   readonly start: number;
   readonly end: number;
+  /** An upper bound of the size of ordinates. */
+  readonly size: number;
   /** Stations this near are one. */
   readonly margin: number;
   /** Ends of pieces, from left to right. */
@@ -31,7 +34,7 @@ export interface SignedLine {
   readonly leaps: boolean;
   /** True where no piece is more than a straight line: no sum of it has a turning point between breakpoints. */
   readonly isStraight: boolean;
-  /** Area of what is above zero, and the stretches where that is. */
+  /** Area of what is above zero, and the stretches where that is; 0 and none where no lane load asks for them. */
   readonly worse: {
     readonly area: number;
     readonly stretches: readonly { readonly from: number; readonly to: number }[];
@@ -39,21 +42,17 @@ export interface SignedLine {
 }
 
 /**
- * Turns a line for the end sought; where relieving axles are left out, what is below zero counts as zero.
+ * Turns a line for the end sought; where relieving axles are left out, what is below zero counts as
+ * zero. What is above zero is looked for only where a lane load needs it.
  */
 export function signedLine(
   line: Piecewise,
   sense: 'max' | 'min',
-  relieving: 'kept' | 'left out',
+  { relieving, lane = 0 }: Pick<Train, 'relieving' | 'lane'>,
 ): SignedLine {
-  const turned =
-    sense === 'max'
-      ? line.pieces
-      : line.pieces.map((piece) => ({
-          ...piece,
-          coefficients: piece.coefficients.map((coefficient) => 0 - coefficient),
-        }));
-  const parts = turned.flatMap(splitAtZeros);
+  const turned = sense === 'max' ? line.pieces : line.pieces.map(turnedOver);
+  const parts =
+    relieving === 'left out' || lane > 0 ? turned.flatMap(splitAtZeros) : [];
   const pieces =
     relieving === 'kept'
       ? turned
@@ -62,19 +61,28 @@ export function signedLine(
         );
   const [start, end] = [pieces[0]?.start ?? 0, pieces.at(-1)?.end ?? 0];
   const above = parts.flatMap(({ worse, piece }) => (worse ? [piece] : []));
+  const size = sizeOf({ pieces });
   return {
     pieces,
     slopes: pieces.map(({ coefficients }) => derivative(coefficients)),
     start,
     end,
+    size,
     margin: stationTolerance * (end - start),
     breakpoints: [start, ...pieces.map((piece) => piece.end)],
-    leaps: leapsOf(pieces),
+    leaps: leapsOf(pieces, size),
     isStraight: pieces.every(({ coefficients }) => coefficients.length <= 2),
     worse: {
       area: above.reduce((sum, piece) => sum + areaOf(piece), 0),
       stretches: joined(above),
     },
+  };
+}
+
+function turnedOver(piece: Piece): Piece {
+  return {
+    ...piece,
+    coefficients: piece.coefficients.map((coefficient) => 0 - coefficient),
   };
 }
 
@@ -144,13 +152,7 @@ function splitAtZeros(
   });
 }
 
-function leapsOf(pieces: readonly Piece[]): boolean {
-  const size = Math.max(
-    0,
-    ...pieces.map(({ coefficients, start, end }) =>
-      sizeOfPolynomial(coefficients, end - start),
-    ),
-  );
+function leapsOf(pieces: readonly Piece[], size: number): boolean {
   const last = pieces.at(-1);
   const ends = [
     valueIn(pieces[0], pieces[0]?.start ?? 0),
