@@ -22,7 +22,11 @@ export function reactionTable(
   printing: { readonly system: 'us' | 'si'; readonly figures: number },
 ): ReactionTable {
   const { definition, structure, solution, combined, ranges } = work;
-  const components = componentsOf({ structure });
+  const boundsOf = (result: EntryResult): EntryResult =>
+    ranges.get(result.mark) ?? result;
+  const all = [...solution.results, ...combined].map(boundsOf);
+  const every = componentsOf({ structure });
+  const components = every.filter((component) => isFelt(all, component));
   const unitOf = (kind: string): ReturnType<typeof displayUnit> =>
     displayUnit(printing.system, kind === 'moment' ? 'moment' : 'force');
   const read = (found: EntryResult, index: number, end: End): number => {
@@ -30,17 +34,11 @@ export function reactionTable(
     if (component === undefined) return 0;
     return componentEnds(found, component)[end] / unitOf(component.kind).inSi;
   };
-  const boundsOf = (result: EntryResult): EntryResult =>
-    ranges.get(result.mark) ?? result;
-  const all = [...solution.results, ...combined].map(boundsOf);
   const decimals = components.map((_, index) => {
-    const sizes = all.flatMap((found) =>
-      (['max', 'min'] as const).map((end) => Math.abs(read(found, index, end))),
+    const ends = (['max', 'min'] as const).flatMap((end) =>
+      all.map((found) => read(found, index, end)),
     );
-    const largest = Math.max(0, ...sizes);
-    return largest === 0
-      ? 0
-      : Math.max(0, printing.figures - 1 - Math.floor(Math.log10(largest)));
+    return decimalsFor(ends, printing.figures);
   });
   const text = (count: number, index: number): string =>
     formatNumber(count, { kind: 'decimals', count: decimals[index] ?? 0 }).text;
@@ -53,6 +51,9 @@ export function reactionTable(
       symbol: name(symbol),
       unit: unitText(unitOf(kind)),
     })),
+    zeros: every
+      .filter((component) => !components.includes(component))
+      .map(({ symbol }) => name(symbol)),
     rows: rowGroups(work).map(({ first: { found, factors }, marks }) => ({
       entries: marks,
       isCombination: factors !== undefined,
@@ -67,15 +68,29 @@ export function reactionTable(
           end === 'max' ? 1 : -1,
         );
       const [max, min] = [of('max'), of('min')];
-      return {
-        symbol: name(symbol),
-        max: text(max.count, index),
-        maxEntry: max.mark,
-        min: text(min.count, index),
-        minEntry: min.mark,
-      };
+      const ends = { max: text(max.count, index), min: text(min.count, index) };
+      return { symbol: name(symbol), ...ends, maxEntry: max.mark, minEntry: min.mark };
     }),
   };
+}
+
+/** Decimals of a column that give its largest value the project's figures. */
+function decimalsFor(column: readonly number[], figures: number): number {
+  const largest = Math.max(0, ...column.map(Math.abs));
+  if (largest === 0) return 0;
+  return Math.max(0, figures - 1 - Math.floor(Math.log10(largest)));
+}
+
+/** A vertical reaction has its column in any case; another where any entry gives it. */
+function isFelt(
+  all: readonly EntryResult[],
+  component: ReturnType<typeof componentsOf>[number],
+): boolean {
+  if (component.kind === 'y') return true;
+  return all.some((found) => {
+    const { max, min } = componentEnds(found, component);
+    return max !== 0 || min !== 0;
+  });
 }
 
 interface RowEntry extends EntryName {

@@ -18,6 +18,8 @@ export interface ReactionRow {
 export interface ReactionTable {
   readonly mark: string;
   readonly columns: readonly { readonly symbol: Expression; readonly unit: string }[];
+  /** Reactions that have no column, because they are 0 in every entry. */
+  readonly zeros: readonly Expression[];
   readonly rows: readonly ReactionRow[];
   /** True where some rows are the greatest and the least of an entry without a single state. */
   readonly hasRanges: boolean;
