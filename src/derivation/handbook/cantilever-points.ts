@@ -1,6 +1,7 @@
 import {
   deflectionAt,
   greatestDeflection,
+  greatestMoment,
   leastDeflection,
   reaction,
   supportMoment,
@@ -68,7 +69,7 @@ export const cantileverPointCases: readonly HandbookCase[] = [
         ? { C: couple(one), L: length(view.length) }
         : undefined;
     },
-    formulas: [supportMoment(0, C), greatestDeflection(overEI(mul(C, pow(L, 2)), 2))],
+    formulas: [greatestMoment(C), greatestDeflection(overEI(mul(C, pow(L, 2)), 2))],
     source: sources.openTables,
   },
   {
@@ -85,7 +86,7 @@ export const cantileverPointCases: readonly HandbookCase[] = [
         : undefined;
     },
     formulas: [
-      supportMoment(0, C),
+      greatestMoment(C),
       greatestDeflection(overEI(mul(C, a, sub(mul(2, L), a)), 2)),
     ],
     source: sources.roark,

@@ -9,7 +9,7 @@ import {
   type StatementLine,
   type Symbol,
 } from '../../equation/index.ts';
-import { displayUnit } from '../../units/index.ts';
+import { displayUnit, type Unit } from '../../units/index.ts';
 import type { CaseContext } from '../case-context.ts';
 import { deflectionSymbol } from '../displacements/stiffness-symbols.ts';
 import {
@@ -122,12 +122,21 @@ function linesOf(
       chain: [
         {
           sign: '=',
-          of: withConversion(written('figure'), displayUnit(printing.system, display)),
+          of: converted(written('figure'), displayUnit(printing.system, display)),
         },
         { sign: '=', of: value(printing, display, one.si) },
       ],
     },
   ];
+}
+
+/** In a unit, a minus before the whole left before the whole. */
+function converted(of: Expression, unit: Unit): Expression {
+  if (of.kind !== 'sum') return withConversion(of, unit);
+  const [only, ...more] = of.terms;
+  return only?.sign === -1 && more.length === 0
+    ? negate(withConversion(only.of, unit))
+    : withConversion(of, unit);
 }
 
 /** The names of the figure: of each of several supports that share alike. */

@@ -209,7 +209,7 @@ describe('runChecks', () => {
     );
     expect(
       names({ ...span, loads: '[ { point: 4 kN, at: 1 m, direction: up } ]' }),
-    ).toEqual(['moments-about', 'diagram-closes', 'cut-from-right']);
+    ).toEqual(['moments-about', 'standard-case', 'diagram-closes', 'cut-from-right']);
     expect(
       names({
         ...span,
