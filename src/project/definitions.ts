@@ -36,6 +36,7 @@ export type {
   CarriedReaction,
 } from './definitions/beam-load.ts';
 export type { BeamTemperature } from './definitions/beam-temperature.ts';
+export type { BeamTrain } from './definitions/beam-train.ts';
 export type { CrossSection, Material } from './definitions/properties.ts';
 export type { Stated } from './definitions/stated.ts';
 export type { BeamPlace } from './definitions/beam-place.ts';

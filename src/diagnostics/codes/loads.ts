@@ -11,7 +11,11 @@ export type LoadCode =
   | 'unknown-area'
   | 'unknown-id'
   | 'self-weight-unknown'
-  | 'rise-on-a-beam';
+  | 'rise-on-a-beam'
+  | 'spacing-count'
+  | 'spacing-backwards'
+  | 'too-many-variable-spacings'
+  | 'factor-for-absent-lane';
 
 /** Their entries. */
 export const loadCodes: Readonly<Record<LoadCode, CodeEntry>> = {
@@ -94,6 +98,41 @@ export const loadCodes: Readonly<Record<LoadCode, CodeEntry>> = {
     example: {
       wrong: '- { case: T, temperature: { rise: 30 K } }',
       right: '- { case: T, temperature: { difference: 20 K, depth: 400 mm } }',
+    },
+  },
+  'spacing-count': {
+    meaning: 'A train has not one spacing fewer than axles.',
+    mend: 'Give the distance from each axle to the next.',
+    example: {
+      wrong: '- { case: L, axles: [ 8 kip, 32 kip, 32 kip ], spacing: [ 14 ft ] }',
+      right:
+        '- { case: L, axles: [ 8 kip, 32 kip, 32 kip ], spacing: [ 14 ft, 14 ft ] }',
+    },
+  },
+  'spacing-backwards': {
+    meaning: 'The least of a variable spacing is more than its greatest.',
+    mend: 'Write the lesser first.',
+    example: {
+      wrong: '- { case: L, axles: [ 8 kip, 32 kip ], spacing: [ 30 ft to 14 ft ] }',
+      right: '- { case: L, axles: [ 8 kip, 32 kip ], spacing: [ 14 ft to 30 ft ] }',
+    },
+  },
+  'too-many-variable-spacings': {
+    meaning: 'More spacings of a train vary than can be tried out together.',
+    mend: 'Fix some of them, and write a line for each train that follows.',
+    example: {
+      wrong:
+        '- { axles: [ 2 kip, 2 kip, 2 kip, 2 kip, 2 kip, 2 kip ], spacing: [ 4 ft to 8 ft, 4 ft to 8 ft, 4 ft to 8 ft, 4 ft to 8 ft, 4 ft to 8 ft ] }',
+      right:
+        '- { axles: [ 2 kip, 2 kip, 2 kip, 2 kip, 2 kip, 2 kip ], spacing: [ 4 ft to 8 ft, 4 ft, 4 ft to 8 ft, 4 ft, 4 ft to 8 ft ] }',
+    },
+  },
+  'factor-for-absent-lane': {
+    meaning: 'A factor is for a lane load that the train does not have.',
+    mend: 'Add `lane`, or take the factor out.',
+    example: {
+      wrong: '- { axles: [ 8 kip ], times: { lane: 1.2 }, because: office rule }',
+      right: '- { axles: [ 8 kip ], times: { axles: 1.2 }, because: office rule }',
     },
   },
 };

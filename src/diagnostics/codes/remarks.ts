@@ -11,7 +11,8 @@ export type RemarkCode =
   | 'assumption-unused'
   | 'reference-unused'
   | 'picture-unused'
-  | 'carried-with-factor';
+  | 'carried-with-factor'
+  | 'relieving-kept';
 
 /** Their entries. */
 export const remarkCodes: Readonly<Record<RemarkCode, CodeEntry>> = {
@@ -68,5 +69,14 @@ export const remarkCodes: Readonly<Record<RemarkCode, CodeEntry>> = {
     meaning:
       'A carried reaction comes from loads that carry a factor, and is carried on with it.',
     mend: 'See whether the factor holds for this member too.',
+  },
+  'relieving-kept': {
+    meaning:
+      'A train does not say whether axles that reduce the effect sought count; they are kept.',
+    mend: 'Say `relieving: kept` or `relieving: left out`.',
+    example: {
+      wrong: '- { axles: [ 8 kip, 32 kip ], spacing: [ 14 ft ] }',
+      right: '- { axles: [ 8 kip, 32 kip ], spacing: [ 14 ft ], relieving: kept }',
+    },
   },
 };

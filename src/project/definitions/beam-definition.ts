@@ -3,6 +3,7 @@ import type { Span } from '../../diagnostics/index.ts';
 import type { GivenQuantity } from '../../units/index.ts';
 import type { BeamLoad, CarriedReaction } from './beam-load.ts';
 import type { BeamTemperature } from './beam-temperature.ts';
+import type { BeamTrain } from './beam-train.ts';
 import type { DeflectionLimit } from './project-definition.ts';
 import type { CrossSection, Material } from './properties.ts';
 
@@ -30,6 +31,8 @@ export interface BeamDefinition {
   readonly loads: readonly BeamLoad[];
   readonly temperatures: readonly BeamTemperature[];
   readonly carried: readonly CarriedReaction[];
+  /** Moving loads. */
+  readonly trains: readonly BeamTrain[];
   /** The case of the self-weight, where it is asked for. */
   readonly selfWeight?: string;
   /** One entry a stretch; a single entry for a prismatic beam, none where nothing is given. */

@@ -18,6 +18,7 @@ import { idealisePattern } from './idealise-pattern.ts';
 import { idealiseStiffness } from './idealise-stiffness.ts';
 import { idealiseSupport } from './idealise-support.ts';
 import { idealiseTemperature } from './idealise-temperature.ts';
+import { idealiseTrain } from './idealise-train.ts';
 import { spansOf } from './spans-of.ts';
 
 /** A load of the structure and what it stands for in the definition. */
@@ -89,6 +90,7 @@ function placedStructure(
     cases: project.loads.cases.map((one) => one.mark),
     stiffness: idealiseStiffness(member),
     curvatures: curvatures.length === 0 ? undefined : curvatures,
+    trains: member.trains.length === 0 ? undefined : member.trains.map(idealiseTrain),
   });
 }
 

@@ -11,6 +11,7 @@ export function remarkOnUnusedCases(
     members.flatMap(({ definition }) => [
       ...(definition?.loads ?? []).map((load) => load.case),
       ...(definition?.temperatures ?? []).map((one) => one.case),
+      ...(definition?.trains ?? []).map((one) => one.case),
       ...(definition?.supports ?? []).map((support) => support.settlement?.case),
     ]),
   );

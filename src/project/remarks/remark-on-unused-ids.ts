@@ -37,6 +37,7 @@ function usedIds({ members }: ReadFolder): ReadonlySet<string> {
               definition,
               ...definition.loads,
               ...definition.temperatures,
+              ...definition.trains,
               ...definition.carried,
             ],
       )

@@ -1,8 +1,9 @@
 import type { Span } from '../../../diagnostics/index.ts';
 import type { GivenQuantity } from '../../../units/index.ts';
-import type { LoadDirection } from '../../definitions.ts';
+import type { LoadDirection, Stated } from '../../definitions.ts';
 import type { Named } from '../../shape/map-of.ts';
 import type { Placed } from '../../shape/shape.ts';
+import type { Spacing } from './spacing.ts';
 
 /** A value for one case (named beside it), or one a case. */
 export type PerCase<T> =
@@ -76,6 +77,19 @@ export interface TemperatureLine extends Common, Stretch {
     readonly rise?: never;
   }>;
 }
+/** Axles that roll along the beam; see `BeamTrain`. */
+export interface AxlesLine {
+  readonly case?: Placed<string>;
+  readonly axles: Placed<readonly GivenQuantity[]>;
+  readonly spacing?: Placed<readonly Spacing[]>;
+  readonly travel: Stated<'right' | 'left' | 'both'>;
+  readonly lane?: GivenQuantity;
+  readonly times?: Placed<{ readonly axles?: number; readonly lane?: number }>;
+  readonly because?: Placed<string>;
+  readonly relieving: Stated<'kept' | 'left out'>;
+  readonly note?: string;
+  readonly uses?: readonly Placed<string>[];
+}
 /** A reaction that another member delivers. */
 export interface ReactionLine {
   readonly reaction: Placed<string>;
@@ -96,5 +110,6 @@ export type LoadLine = { readonly lineSpan: Span } & (
   | ({ readonly kind: 'couple' } & CoupleLine)
   | ({ readonly kind: 'area' } & AreaLine)
   | ({ readonly kind: 'temperature' } & TemperatureLine)
+  | ({ readonly kind: 'axles' } & AxlesLine)
   | ({ readonly kind: 'reaction' } & ReactionLine)
 );

@@ -6,7 +6,6 @@ import { objectOf } from '../../shape/object.ts';
 import { quantityOf } from '../../shape/quantity.ts';
 import { placed, turned, type Shape } from '../../shape/shape.ts';
 import { oneOf, text } from '../../shape/text.ts';
-import { unsupported } from '../../shape/unsupported.ts';
 import {
   at,
   common,
@@ -27,6 +26,7 @@ import type {
   VaryingLine,
 } from './load-line.ts';
 import { temperatureLine } from './temperature-shape.ts';
+import { axlesLine } from './train-shape.ts';
 
 const perLength = quantityOf('force-per-length');
 
@@ -124,9 +124,6 @@ export const loadShape: Shape<LoadLine> = byKey<LoadLine>(
     area: ofKind('area', lines.area),
     reaction: ofKind('reaction', lines.reaction),
     temperature: ofKind('temperature', temperatureLine),
-    axles: unsupported(
-      'moving loads are not worked yet',
-      'place the axles as point loads, one case an arrangement',
-    ),
+    axles: ofKind('axles', axlesLine),
   },
 );

@@ -32,7 +32,7 @@ export function readBeam(
   const sections = readSections(file, { axis, premises }, reading);
   const isRead = (file.section ?? file.sections) === undefined || sections.length > 0;
   const areRead = isRead && (file.material === undefined || material !== undefined);
-  const { loads, temperatures, carried } = readLoads(
+  const { loads, temperatures, carried, trains } = readLoads(
     file.loads ?? [],
     present<ThermalProperties>({ sections, material, areRead }),
     context,
@@ -48,6 +48,7 @@ export function readBeam(
     loads: [...loads, ...weight],
     temperatures,
     carried,
+    trains,
     material,
     sections,
     limits,
@@ -76,7 +77,10 @@ function counter(): () => string {
   };
 }
 
-interface BeamParts extends Pick<BeamDefinition, 'sections' | 'temperatures' | 'uses'> {
+interface BeamParts extends Pick<
+  BeamDefinition,
+  'sections' | 'temperatures' | 'trains' | 'uses'
+> {
   readonly loads: readonly BeamLoad[];
   readonly carried: readonly CarriedReaction[];
   readonly material: BeamDefinition['material'] | undefined;
