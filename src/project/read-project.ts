@@ -78,7 +78,7 @@ function readGathered(
     worked: gathered.worked.map((one) =>
       one.kind === 'read'
         ? readWorked(one.file, definition.units)
-        : faulty({ file: one.path }, one.fault),
+        : faulty({ file: one.path, text: '' }, one.fault),
     ),
     files: filesOf(gathered),
     templates: gathered.templates,

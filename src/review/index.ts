@@ -24,6 +24,9 @@
  *
  * @module
  */
+export { checkWorked } from './check-worked.ts';
+export type { Comment, MarkedFile, MarkedStep, MarkSummary } from './marked.ts';
+export type { Finding, FindingKind, Verdict } from './verdict.ts';
 export { readLine } from './reading/read-line.ts';
 export type {
   DirectionWord,

@@ -8,6 +8,8 @@ import {
   type CaseFactor,
 } from '../statics/index.ts';
 
+import { reactionKey } from './cut-keys.ts';
+
 /** What steps are marked against: a member under one case, all cases together, or a combination. */
 export interface MarkingContext {
   readonly definition: BeamDefinition;
@@ -17,6 +19,8 @@ export interface MarkingContext {
   readonly mark: string;
   readonly loading: readonly CaseFactor[];
   readonly result: BeamResult;
+  /** The true value of a reaction by its key; undefined for any other unknown. */
+  readonly truths: (key: string) => number | undefined;
   /** Forces that statics alone cannot tell. */
   readonly redundants: number;
   readonly system: 'us' | 'si';
@@ -44,12 +48,28 @@ export function markingContext(
     structure: tidyStructure(work.structure),
     mark,
     ...found,
+    truths: reactionTruths(work.structure, found.result),
     redundants: work.solution.determinacy.redundants,
     system: project.definition.units,
     // A hand calculation is not asked for more than three figures.
     figures: Math.min(project.definition.figures.value, 3),
     conventions: project.definition.conventions,
   };
+}
+
+function reactionTruths(
+  structure: BeamStructure,
+  { reactions }: BeamResult,
+): MarkingContext['truths'] {
+  const values = new Map(
+    structure.supports.flatMap(({ point, restraints }, at) =>
+      restraints.map(
+        (_, index) =>
+          [reactionKey(point, index), reactions[at]?.components[index] ?? 0] as const,
+      ),
+    ),
+  );
+  return (key) => values.get(key);
 }
 
 function loadingOf(

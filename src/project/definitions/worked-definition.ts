@@ -12,6 +12,8 @@ export interface WorkedText {
  */
 export interface WorkedDefinition {
   readonly file: string;
+  /** As it was read; empty where it could not be. */
+  readonly text: string;
   /** SHA-256 of the bytes; absent where the file could not be read at all. */
   readonly sha256?: string;
   /** Why the file as a whole cannot be marked: not UTF-8, no YAML, no `member`. */

@@ -1,4 +1,4 @@
-import { dimension, dimensions } from '../../units/index.ts';
+import { dimension, dimensions, type Dimension } from '../../units/index.ts';
 import { cutForceAt, reactionKey } from '../cut-keys.ts';
 import type { MarkingContext } from '../marking-context.ts';
 import { nameMeaning, type NameMeaning } from '../names/name-meanings.ts';
@@ -13,7 +13,7 @@ export interface Worker {
   /** What the worker concluded of unknowns, by key, in the unknown's own positive sense. */
   readonly concluded: Map<string, Conclusion>;
   /** Values of symbols that are no unknowns of the member (`W = 5.25 kip`), by name. */
-  readonly values: Map<string, { readonly si: number; readonly truth?: number }>;
+  readonly values: Map<string, { readonly si: number; readonly dimension: Dimension }>;
 }
 
 /** What an earlier step concluded of an unknown. */

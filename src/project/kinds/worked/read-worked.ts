@@ -32,7 +32,7 @@ export function readWorked(
   const found: Diagnostic[] = [];
   const reading = openReading(file, found, { units });
   const tree = readYaml(reading);
-  const base = { file: file.path, sha256: file.sha256 };
+  const base = { file: file.path, text: file.text, sha256: file.sha256 };
   if (tree?.kind !== 'map') {
     if (tree !== undefined) workedFile.read(tree, reading);
     return faulty(base, found[0]);
@@ -62,7 +62,7 @@ export function readWorked(
 
 /** A file of which nothing can be marked. */
 export function faulty(
-  base: { readonly file: string; readonly sha256?: string },
+  base: { readonly file: string; readonly text: string; readonly sha256?: string },
   fault: Diagnostic | undefined,
 ): WorkedDefinition {
   return {

@@ -1,0 +1,114 @@
+import {
+  name,
+  product,
+  sum,
+  toLinear,
+  zero,
+  type Expression,
+  type StatementLine,
+  type Symbol,
+} from '../../equation/index.ts';
+import type { MarkingContext } from '../marking-context.ts';
+import type { Atom } from '../matching/atoms.ts';
+import type { Slip } from '../matching/slips.ts';
+import { asFigure } from './phrases.ts';
+import type { SumClaim } from './read-claim.ts';
+import type { Worker } from './worker.ts';
+
+/** The right line of a sum, and which of its terms were written otherwise. */
+export interface ExpectedLine {
+  readonly line: StatementLine;
+  readonly text: string;
+  readonly differing: readonly number[];
+}
+
+/**
+ * The line that belongs in place of a wrong one: every term of the sum in the worker's own symbols,
+ * under the worker's own convention. Terms without an arm are left out.
+ */
+export function expectedLine(
+  context: MarkingContext,
+  claim: SumClaim,
+  atoms: readonly Atom[],
+  of: {
+    readonly worker: Worker;
+    readonly sense: 1 | -1;
+    readonly slips: readonly Slip[];
+  },
+): ExpectedLine {
+  const shown = atoms.filter(
+    ({ factor, size, key }) => factor !== 0 && (size !== 0 || key),
+  );
+  const terms = shown.map((atom) => termOf(context, claim, atom, of));
+  const left = sum(...terms);
+  const at = new Set(of.slips.flatMap((slip) => slip.atoms.map(({ id }) => id)));
+  return {
+    line: { left, chain: [{ sign: '=', of: zero() }], recheck: 'none' },
+    text: `${toLinear(left)} = 0`.replaceAll('\u00a0', ' '),
+    differing: shown.flatMap(({ id }, index) => (at.has(id) ? [index] : [])),
+  };
+}
+
+function termOf(
+  context: MarkingContext,
+  claim: SumClaim,
+  atom: Atom,
+  { worker, sense }: { readonly worker: Worker; readonly sense: 1 | -1 },
+): { readonly sign: 1 | -1; readonly of: Expression } {
+  const own = atom.key === undefined ? undefined : symbolFor(atom.key, worker);
+  const value = own?.share ?? (atom.key === undefined ? Math.sign(atom.size) || 1 : 1);
+  const sign = atom.factor * value * sense < 0 ? -1 : 1;
+  const what = atom.quantity === 'couple' ? 'moment' : 'force';
+  const size: Expression =
+    atom.key === undefined
+      ? asFigure(context, what, Math.abs(atom.size))
+      : name(own?.symbol ?? plainSymbol(atom));
+  if (atom.quantity === 'couple') return { sign, of: size };
+  const reach = Math.abs(atom.factor) / (own === undefined ? 1 : Math.abs(own.share));
+  if (claim.sum.kind === 'moments')
+    return { sign, of: product(size, asFigure(context, 'length', reach)) };
+  return Math.abs(reach - 1) < 1e-9
+    ? { sign, of: size }
+    : { sign, of: product(size, asFigure(context, 'pure', reach)) };
+}
+
+/** The worker's symbol for an unknown, and how much of the unknown one of it is. */
+export function symbolFor(
+  key: string,
+  { names }: Pick<Worker, 'names'>,
+): { readonly symbol: Symbol; readonly share: number } | undefined {
+  for (const [text, meaning] of names) {
+    if (
+      typeof meaning === 'string' ||
+      meaning.kind !== 'unknown' ||
+      meaning.key !== key
+    )
+      continue;
+    return { symbol: writtenSymbol(text), share: meaning.share };
+  }
+  return undefined;
+}
+
+/** A symbol as the worker writes it: `RA`, `R_A` as R with A below. */
+export function writtenSymbol(text: string): Symbol {
+  const [, letter = text, subscript] =
+    /^(\p{L})_?([\p{L}\p{Nd}/₀-₉]+)$/u.exec(text) ?? [];
+  return {
+    letter,
+    ...(subscript === undefined ? {} : { subscript }),
+    meaning: text,
+  };
+}
+
+// A force that the worker has no symbol for takes the one that everybody would.
+function plainSymbol({ what, quantity }: Atom): Symbol {
+  if (what.kind === 'reaction')
+    return {
+      letter: quantity === 'couple' ? 'M' : 'R',
+      subscript: what.point,
+      meaning: `reaction at ${what.point}`,
+    };
+  const force = what.kind === 'cut' ? what.force : 'shear';
+  const letter = { axial: 'N', shear: 'V', moment: 'M' }[force];
+  return { letter, meaning: `${force} at the cut` };
+}
