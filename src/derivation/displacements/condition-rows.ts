@@ -47,17 +47,7 @@ function lengthOf(row: readonly number[]): number {
 export function solveRows(rows: readonly Row[]): readonly number[] {
   const work = rows.map(({ factors, known }) => [...factors, known]);
   const count = work.length;
-  for (let column = 0; column < count; column += 1) {
-    const best = greatestRow(work, column);
-    const [above] = work.splice(best, 1);
-    if (above === undefined) break;
-    work.splice(column, 0, above);
-    for (const row of work.slice(column + 1)) {
-      const factor = (row[column] ?? 0) / (above[column] ?? 1);
-      for (let i = column; i <= count; i += 1)
-        row[i] = (row[i] ?? 0) - factor * (above[i] ?? 0);
-    }
-  }
+  for (let column = 0; column < count; column += 1) clearBelow(work, column);
   const found: number[] = Array.from({ length: count }, () => 0);
   for (let i = count - 1; i >= 0; i -= 1) {
     const row = work[i] ?? [];
@@ -68,6 +58,18 @@ export function solveRows(rows: readonly Row[]): readonly number[] {
     found[i] = ((row[count] ?? 0) - later) / (row[i] ?? 1);
   }
   return found;
+}
+
+/** Brings the greatest pivot of a column up and clears the column below it. */
+function clearBelow(work: number[][], column: number): void {
+  const [above] = work.splice(greatestRow(work, column), 1);
+  if (above === undefined) return;
+  work.splice(column, 0, above);
+  for (const row of work.slice(column + 1)) {
+    const factor = (row[column] ?? 0) / (above[column] ?? 1);
+    for (let i = column; i < row.length; i += 1)
+      row[i] = (row[i] ?? 0) - factor * (above[i] ?? 0);
+  }
 }
 
 function greatestRow(work: readonly (readonly number[])[], column: number): number {

@@ -2,6 +2,7 @@ import {
   exactly,
   functionOf,
   minus,
+  name,
   product,
   quotient,
   sum,
@@ -12,14 +13,13 @@ import {
 } from '../../equation/index.ts';
 import { displayUnit, pureUnit } from '../../units/index.ts';
 import type { CaseContext } from '../case-context.ts';
-import { tidy, value } from '../printing.ts';
+import { tidy, value, type Printing } from '../printing.ts';
 import type { DisplacementStep } from '../steps.ts';
 import type { Bending } from './bending.ts';
 import { bendingFigure, unitOfTimes } from './bending-units.ts';
 import type { Condition } from './conditions.ts';
 import { exactZeroOr } from './exact-figure.ts';
 import { deflectionSymbol, rigiditySymbols, slopeSymbol } from './stiffness-symbols.ts';
-import { name } from '../../equation/index.ts';
 
 /** Why a support's movement is what it is. */
 export function whyOf({
@@ -76,24 +76,34 @@ export function movementStatement(
 
 /** `−(6.2 kip) / (40 kip/in) − 0.5 in`. */
 function movementOf({ printing }: CaseContext, condition: Condition): Expression {
-  const { what, restraint, force, settlement } = condition;
-  const isSlope = what === 'slope';
-  const parts: Term[] = [];
-  if (restraint.stiffness !== undefined && force !== 0) {
-    const kind = isSlope ? 'rotational-stiffness' : 'stiffness';
-    const acting = value(printing, isSlope ? 'moment' : 'force', Math.abs(force));
-    parts.push({
-      sign: force < 0 ? 1 : -1,
-      of: quotient(acting, tidy(printing, kind, restraint.stiffness)),
-    });
-  }
-  if (settlement !== 0) {
-    const along = restraint.kind === 'force' ? restraint.direction[1] : 1;
-    const sunk = settlement / along;
-    const figure = tidy(printing, isSlope ? 'angle' : 'deflection', Math.abs(sunk));
-    parts.push({ sign: sunk < 0 ? 1 : -1, of: figure });
-  }
+  const parts = [
+    ...springPart(printing, condition),
+    ...settlementPart(printing, condition),
+  ];
   const [only] = parts;
   if (only === undefined) return exactly(0, displayUnit(printing.system, 'deflection'));
   return parts.length === 1 && only.sign === -1 ? sum(minus(only.of)) : sum(...parts);
+}
+
+function springPart(
+  printing: Printing,
+  { what, restraint: { stiffness }, force }: Condition,
+): readonly Term[] {
+  if (stiffness === undefined || force === 0) return [];
+  const isSlope = what === 'slope';
+  const acting = value(printing, isSlope ? 'moment' : 'force', Math.abs(force));
+  const kind = isSlope ? 'rotational-stiffness' : 'stiffness';
+  return [
+    { sign: force < 0 ? 1 : -1, of: quotient(acting, tidy(printing, kind, stiffness)) },
+  ];
+}
+
+function settlementPart(
+  printing: Printing,
+  { what, restraint, settlement }: Condition,
+): readonly Term[] {
+  if (settlement === 0) return [];
+  const sunk = settlement / (restraint.kind === 'force' ? restraint.direction[1] : 1);
+  const kind = what === 'slope' ? 'angle' : 'deflection';
+  return [{ sign: sunk < 0 ? 1 : -1, of: tidy(printing, kind, Math.abs(sunk)) }];
 }

@@ -1,6 +1,4 @@
 import {
-  exactly,
-  minus,
   name,
   product,
   quotient,
@@ -14,21 +12,17 @@ import { pureUnit } from '../../units/index.ts';
 import type { CaseContext } from '../case-context.ts';
 import { narrateSystem } from '../linear-system/narrate-system.ts';
 import type { DisplacementStep, Step } from '../steps.ts';
+import { sideOf, timesOf } from './condition-side.ts';
 import { bendingFigure, unitOfTimes } from './bending-units.ts';
 import { constantFigure, constantSymbol, unitOfConstant } from './constants.ts';
 import { tidyIn } from './exact-figure.ts';
 import {
-  constantsAt,
   type ConditionRow,
   type Integration,
   type IntegrationUnknown,
 } from './integrate-bending.ts';
-import { constantsAtStation } from './constants.ts';
 import { movementStatement, whyOf } from './movement-statement.ts';
-import { rigidityTimes } from './narrate-integration.ts';
-import { deflectionSymbol, slopeSymbol } from './stiffness-symbols.ts';
 import { reach, termsAtStation } from './write-terms.ts';
-import { tidy } from '../printing.ts';
 
 /**
  * The constants from the supports: conditions in an order in which each leaves one constant open, as far as
@@ -97,9 +91,6 @@ function isFoundAlready(row: ConditionRow, { unknowns }: Integration): boolean {
   return row.condition.what === 'slope' || unknowns[only.i]?.kind === 'deflection';
 }
 
-const timesOf = ({ condition }: ConditionRow): 1 | 2 =>
-  condition.what === 'slope' ? 1 : 2;
-
 /** The terms at the condition's station, summed; nothing where one figure alone stands there or none. */
 function termsStatement(
   context: CaseContext,
@@ -156,17 +147,6 @@ function equationOf(
       },
     ],
   };
-}
-
-function sideOf(
-  { printing }: CaseContext,
-  { bending }: Integration,
-  row: ConditionRow,
-): Expression {
-  const moved = bending.EI * row.condition.movement;
-  return moved === 0
-    ? exactly(0, pureUnit)
-    : bendingFigure(printing, timesOf(row), moved);
 }
 
 interface Factor {
@@ -282,56 +262,4 @@ function together(
       })),
     }),
   ];
-}
-
-/** Conditions over and above the constants: an indeterminate member's redundants must have met them. */
-export function narrateCompatibility(
-  context: CaseContext,
-  integration: Integration,
-): readonly DisplacementStep[] {
-  const conditions = integration.others.map((row) => {
-    const { what, point, x } = row.condition;
-    const times = timesOf(row);
-    const at = tidy(context.printing, 'length', x);
-    const symbol = what === 'slope' ? slopeSymbol : deflectionSymbol;
-    const terms = [
-      ...termsAtStation(context, integration.bending.terms, { x, times }),
-      ...constantsAtStation(context, integration, { x, times }),
-    ];
-    const slides =
-      constantsAt(integration, x, times).length > 0 && row.condition.slide !== 0;
-    const lines: readonly StatementLine[] = [
-      {
-        left: rigidityTimes(context, integration, { symbol, at }),
-        chain: [
-          { sign: '=', of: terms.length === 0 ? exactly(0, pureUnit) : sum(...terms) },
-        ],
-        recheck: 'none',
-      },
-      {
-        chain: [{ sign: '=', of: closingSide(context, integration, row, slides) }],
-        recheck: 'closure',
-      },
-    ];
-    return { what, point, statement: { lines } };
-  });
-  return conditions.length === 0 ? [] : [{ kind: 'other-conditions', conditions }];
-}
-
-/** What an extra condition must come to: the support's movement, less what a slide along an inclined one takes. */
-function closingSide(
-  context: CaseContext,
-  integration: Integration,
-  row: ConditionRow,
-  slides: boolean,
-): Expression {
-  const side = sideOf(context, integration, row);
-  const index = integration.unknowns.findIndex(({ kind }) => kind === 'slide');
-  const value = integration.values[index] ?? 0;
-  if (!slides || value === 0) return side;
-  const taken = product(
-    tidyIn(context.printing, pureUnit, row.condition.slide),
-    bendingFigure(context.printing, 2, value),
-  );
-  return sum(side, minus(taken));
 }

@@ -6,9 +6,10 @@ import {
   type GreatestDeflection,
 } from './greatest-deflections.ts';
 import type { Integration } from './integrate-bending.ts';
-import { narrateCompatibility, narrateConditions } from './narrate-conditions.ts';
+import { narrateConditions } from './narrate-conditions.ts';
 import { narrateGreatest } from './narrate-greatest.ts';
 import { narrateHingeSlopes, narrateIntegration } from './narrate-integration.ts';
+import { narrateOtherConditions } from './narrate-other-conditions.ts';
 import { narrateRigidity } from './narrate-rigidity.ts';
 import { narrateVirtualWork } from './narrate-virtual-work.ts';
 import { integrationAround } from './worked-stretch.ts';
@@ -28,7 +29,7 @@ export function narrateDisplacements(context: CaseContext): readonly Step[] {
       narrateIntegration(context, integration),
       ...narrateConditions(context, integration),
       ...narrateHingeSlopes(context, integration),
-      ...narrateCompatibility(context, integration),
+      ...narrateOtherConditions(context, integration),
       ...of.flatMap((extreme): readonly Step[] => [
         narrateGreatest(context, integration, extreme),
         narrateVirtualWork(context, extreme),

@@ -8,30 +8,26 @@ import {
   quotient,
   sum,
   withConversion,
-  type Expression,
   type Statement,
-  type Symbol,
   type Term,
 } from '../../equation/index.ts';
 import { displayUnit, pureUnit } from '../../units/index.ts';
-import { bracket } from '../../equation/index.ts';
 import type { CaseContext } from '../case-context.ts';
 import { placeAtStation } from '../narrators/places.ts';
 import { tidy, value } from '../printing.ts';
 import type { DisplacementStep } from '../steps.ts';
 import { momentSymbol, stationSymbol } from '../symbols.ts';
 import { bendingFigure } from './bending-units.ts';
-import { exactZeroOr, tidyIn } from './exact-figure.ts';
+import { exactZeroOr } from './exact-figure.ts';
 import type { GreatestDeflection } from './greatest-deflections.ts';
 import { greatestSymbol } from './narrate-greatest.ts';
 import { curvatureUnit } from './narrate-rigidity.ts';
 import {
-  armOf,
-  unitArm,
-  unitSums,
-  type UnitLoad,
-  type UnitReaction,
-} from './unit-load.ts';
+  unitCloses,
+  unitMomentOfX,
+  unitMomentSymbol,
+  unitReactions,
+} from './unit-load-statements.ts';
 import { supportWorkStatement } from './support-work.ts';
 import {
   ruleOf,
@@ -41,27 +37,7 @@ import {
   type WorkStretch,
 } from './virtual-work.ts';
 import { curvatureSymbol } from './curvature-terms.ts';
-import { distanceFrom, reach } from './write-terms.ts';
-
-const unitMomentSymbol: Symbol = { letter: 'm', meaning: 'moment of the unit load' };
-
-/** The letter of a support's reaction to the unit load. */
-export function unitReactionSymbol({
-  support,
-  restraint,
-}: Pick<UnitReaction, 'support' | 'restraint'>): Symbol {
-  return restraint.kind === 'moment'
-    ? {
-        letter: 'm',
-        subscript: support.point,
-        meaning: `moment that the support at ${support.point} gives to the unit load`,
-      }
-    : {
-        letter: 'r',
-        subscript: support.point,
-        meaning: `reaction at ${support.point} to the unit load`,
-      };
-}
+import { reach } from './write-terms.ts';
 
 /** A greatest deflection found again by virtual work. */
 export function narrateVirtualWork(
@@ -79,9 +55,9 @@ export function narrateVirtualWork(
     released: unit.released.map(({ support, index }) =>
       context.symbols.unknown({ kind: 'reaction', point: support.point, index }),
     ),
-    reactions: [reactionsOf(context, unit)],
-    closes: closesOf(context, unit),
-    moment: momentOf(context, unit),
+    reactions: [unitReactions(context, unit)],
+    closes: unitCloses(context, unit),
+    moment: unitMomentOfX(context, unit),
     rules: [...rules],
     stretches: stretches.map((stretch) => ({
       from: placeAtStation(context, stretch.from),
@@ -96,108 +72,6 @@ export function narrateVirtualWork(
     value: valueOf(context, work, extreme),
     integrated: value(context.printing, 'deflection', extreme.value),
     difference: shareText(work.deflection - extreme.value, work.size),
-  };
-}
-
-function unitFigure(
-  { printing }: CaseContext,
-  { restraint }: UnitReaction,
-  si: number,
-): Expression {
-  return restraint.kind === 'moment'
-    ? tidy(printing, 'length', si)
-    : tidyIn(printing, pureUnit, si);
-}
-
-function reactionsOf(context: CaseContext, { reactions }: UnitLoad): Statement {
-  return {
-    lines: reactions.map((one) => ({
-      left: name(unitReactionSymbol(one)),
-      chain: [{ sign: '=', of: unitFigure(context, one, one.value) }],
-      recheck: 'none',
-    })),
-  };
-}
-
-/** Every sum of the unit load and its reactions, in figures, closing to 0. */
-function closesOf(
-  context: CaseContext,
-  { x, reactions }: UnitLoad,
-): readonly Statement[] {
-  return unitSums(context.structure).flatMap((one) => {
-    const isMoments = one.what === 'moments';
-    const load = unitArm(one, x);
-    const terms = reactions.flatMap((reaction): readonly Term[] => {
-      const arm = armOf(one, reaction);
-      if (arm === 0 || reaction.value === 0) return [];
-      const isPlain = reaction.restraint.kind === 'moment' || Math.abs(arm) === 1;
-      const of = unitFigure(context, reaction, Math.abs(reaction.value));
-      const by = isMoments
-        ? tidy(context.printing, 'length', Math.abs(arm))
-        : tidyIn(context.printing, pureUnit, Math.abs(arm));
-      const isMoment = reaction.restraint.kind === 'moment';
-      return [
-        {
-          sign: reaction.value * arm < 0 ? -1 : 1,
-          of: isMoment || (isPlain && !isMoments) ? of : product(of, by),
-        },
-      ];
-    });
-    const own: readonly Term[] =
-      load === 0
-        ? []
-        : [
-            {
-              sign: load < 0 ? -1 : 1,
-              of: isMoments
-                ? product(number(1), tidy(context.printing, 'length', Math.abs(load)))
-                : number(1),
-            },
-          ];
-    const all = [...own, ...terms];
-    if (all.length === 0) return [];
-    return [
-      {
-        lines: [
-          {
-            left: sum(...all),
-            chain: [{ sign: '=', of: exactly(0, pureUnit) }],
-            recheck: 'closure',
-          },
-        ],
-      },
-    ];
-  });
-}
-
-/** m(x) in singularity functions. */
-function momentOf(context: CaseContext, { x, reactions }: UnitLoad): Statement {
-  const end = context.structure.points.at(-1)?.x ?? x;
-  const forces = reactions.flatMap(
-    (one): readonly (Term & { readonly at: number })[] => {
-      const { restraint, support } = one;
-      const isMoment = restraint.kind === 'moment';
-      const size = isMoment ? -one.value : one.value * restraint.direction[1];
-      // What stands at the member's end has nothing to its right to act on.
-      if (size === 0 || support.x === end) return [];
-      const figure = unitFigure(context, one, Math.abs(size));
-      const of = product(
-        figure,
-        bracket(distanceFrom(context, support.x), isMoment ? 0 : 1),
-      );
-      return [{ at: support.x, sign: size < 0 ? -1 : 1, of }];
-    },
-  );
-  const own = { at: x, sign: 1 as const, of: bracket(distanceFrom(context, x), 1) };
-  const terms = [...forces, ...(x === end ? [] : [own])].sort((a, b) => a.at - b.at);
-  return {
-    lines: [
-      {
-        left: functionOf(unitMomentSymbol, name(stationSymbol)),
-        chain: [{ sign: '=', of: sum(...terms.map(({ sign, of }) => ({ sign, of }))) }],
-        recheck: 'none',
-      },
-    ],
   };
 }
 

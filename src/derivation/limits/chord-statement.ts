@@ -11,11 +11,12 @@ import {
   type Term,
 } from '../../equation/index.ts';
 import { pureUnit } from '../../units/index.ts';
-import { valueAt, type BeamResult } from '../../statics/index.ts';
+import { valueAt, type BeamResult, type Displacement } from '../../statics/index.ts';
 import { deflectionAt } from '../displacements/stiffness-symbols.ts';
 import type { MemberContext } from '../case-context.ts';
 import { tidy, value } from '../printing.ts';
 import type { JudgedLimit } from './judge-limits.ts';
+import type { LimitSpan } from './limit-spans.ts';
 
 /** The state of a sum of cases; undefined where one of them has none. */
 export type StateOfSum = (
@@ -34,63 +35,71 @@ const chordSymbol: Symbol = {
 export function chordOf(
   context: MemberContext,
   { span, greatest }: JudgedLimit,
-  state: BeamResult,
+  { displacement }: BeamResult,
 ): { readonly si: number; readonly statement: Statement } | undefined {
-  const deflection = state.displacement?.deflection;
-  if (deflection === undefined) return undefined;
-  const size = Math.max(
-    ...span.supports.map((x) => Math.abs(valueAt(deflection, x, 'left'))),
-  );
-  const whole = state.displacement?.extremes;
-  const most = Math.max(
-    Math.abs(whole?.max.value ?? 0),
-    Math.abs(whole?.min.value ?? 0),
-  );
-  if (size <= 1e-12 * most || size === 0) return undefined;
-  const [from = span.from, to] = span.supports;
-  const first = valueAt(deflection, from, 'left');
-  const last = to === undefined ? first : valueAt(deflection, to, 'left');
-  const reach = to === undefined ? 0 : (greatest.x - from) / (to - from);
-  const si = first + (last - first) * reach;
+  if (displacement === undefined || standsStill(displacement, span)) return undefined;
   const { printing } = context;
-  const moved = (of: number): Expression => value(printing, 'deflection', of);
-  const supports: readonly StatementLine[] = span.supports.map((x) => ({
-    left: deflectionAt(context, x),
-    chain: [{ sign: '=', of: moved(valueAt(deflection, x, 'left')) }],
-    recheck: 'none',
+  const moved = (si: number): Expression => value(printing, 'deflection', si);
+  const movements = span.supports.map((x) => ({
+    x,
+    si: valueAt(displacement.deflection, x, 'left'),
   }));
-  const along: readonly Term[] =
-    to === undefined || last === first
-      ? [{ sign: 1, of: moved(first) }]
-      : [
-          ...(first === 0 ? [] : [{ sign: 1, of: moved(first) } as const]),
-          {
-            sign: 1,
-            of: quotient(
-              product(
-                first === 0
-                  ? moved(last)
-                  : sum({ sign: 1, of: moved(last) }, { sign: -1, of: moved(first) }),
-                stationFrom(context, greatest.x, from),
-              ),
-              tidy(printing, 'length', to - from),
-            ),
-          },
-        ];
+  const chord = chordAt(context, movements, greatest.x);
   return {
-    si,
+    si: chord.si,
     statement: {
       lines: [
-        ...supports,
+        ...movements.map(({ x, si }): StatementLine => ({
+          left: deflectionAt(context, x),
+          chain: [{ sign: '=', of: moved(si) }],
+          recheck: 'none',
+        })),
         {
           left: name(chordSymbol),
           chain: [
-            { sign: '=', of: sum(...along) },
-            { sign: '=', of: moved(si) },
+            { sign: '=', of: chord.worked },
+            { sign: '=', of: moved(chord.si) },
           ],
         },
       ],
     },
+  };
+}
+
+/** True where no support that the deflection is measured from moves. */
+function standsStill({ deflection, extremes }: Displacement, span: LimitSpan): boolean {
+  const most = Math.max(Math.abs(extremes.max.value), Math.abs(extremes.min.value));
+  return span.supports.every(
+    (x) => Math.abs(valueAt(deflection, x, 'left')) <= 1e-12 * most,
+  );
+}
+
+/** The chord between displaced supports at a station: the movement of the one, and its share of the difference. */
+function chordAt(
+  context: MemberContext,
+  movements: readonly { readonly x: number; readonly si: number }[],
+  x: number,
+): { readonly si: number; readonly worked: Expression } {
+  const moved = (si: number): Expression => value(context.printing, 'deflection', si);
+  const [first, last] = movements;
+  if (first === undefined) return { si: 0, worked: moved(0) };
+  if (last === undefined || last.si === first.si)
+    return { si: first.si, worked: moved(first.si) };
+  const length = last.x - first.x;
+  const rise: Expression =
+    first.si === 0
+      ? moved(last.si)
+      : sum(
+          { sign: 1, of: moved(last.si) },
+          { sign: first.si < 0 ? 1 : -1, of: moved(Math.abs(first.si)) },
+        );
+  const share = quotient(
+    product(rise, stationFrom(context, x, first.x)),
+    tidy(context.printing, 'length', length),
+  );
+  return {
+    si: first.si + ((last.si - first.si) * (x - first.x)) / length,
+    worked: first.si === 0 ? share : sum(moved(first.si), share),
   };
 }
 

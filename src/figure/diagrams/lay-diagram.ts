@@ -48,8 +48,12 @@ interface Plot {
   readonly setting: PictureSetting;
 }
 
-/** Each curve, closed to the base line at both ends. */
-function drawCurves(board: Board, { curves }: Diagram, { scale, setting }: Plot): void {
+/** Each curve, closed to the base line at both ends where it bounds an area. */
+function drawCurves(
+  board: Board,
+  { curves, quantity }: Diagram,
+  { scale, setting }: Plot,
+): void {
   const { line, colour } = setting.theme;
   for (const { of, style } of curves) {
     const [first, last] = [of.pieces[0], of.pieces.at(-1)];
@@ -64,13 +68,17 @@ function drawCurves(board: Board, { curves }: Diagram, { scale, setting }: Plot)
       join: 'miter',
       ...(style === 'dashed' ? { dash: [4, 2] } : {}),
     };
+    // An elastic curve bounds no area: a moved end stands free of the base line.
+    const isOpen = quantity === 'deflection';
     const closed = stroked(
-      [
-        ['M', scale.xOf(first.start), 0],
-        ['L', begin[1], begin[2]],
-        ...rest,
-        ['L', scale.xOf(last.end), 0],
-      ],
+      isOpen
+        ? path
+        : [
+            ['M', scale.xOf(first.start), 0],
+            ['L', begin[1], begin[2]],
+            ...rest,
+            ['L', scale.xOf(last.end), 0],
+          ],
       stroke,
     );
     board.draw(closed);
