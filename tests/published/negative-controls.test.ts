@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { runChecks } from '../../src/derivation/index.ts';
-import type { BeamResult } from '../../src/statics/index.ts';
+import { valueAt, type BeamResult, type Piecewise } from '../../src/statics/index.ts';
 import { claimed, derivedBeam, siProject } from '../support/derived.ts';
-import { expectPrinted } from '../support/in-words.ts';
+import { expectPrinted, si as inWords } from '../support/in-words.ts';
 import { solved } from '../support/solved.ts';
 
 /**
@@ -187,4 +187,84 @@ describe('Bhavikatti, Strength of Materials, 5.5.11 and 5.5.14: metres printed a
       ).toBe(true);
     },
   );
+});
+
+describe('Pytel and Kiusalaas, Mechanics of Materials, 6.3: an end slope of 0.487°', () => {
+  const {
+    result,
+    solved: exact,
+    isCaught,
+  } = beam({
+    points: '{ A: 0 m, B: 2 m, C: 3 m }',
+    supports: '{ A: pin, C: roller }',
+    loads: '[ { point: 300 N, at: B } ]',
+    section: '{ I: 1706666.6666666667 mm^4 }',
+    material: '{ E: 12 GPa }',
+  });
+  const { displacement, ...forces } = result;
+  const { slope, deflection } = displacement!;
+  const end = valueAt(slope, 3, 'left');
+  const printed = inWords('0.487 deg');
+
+  test('the true result passes: 0.466° at the roller', () => {
+    expectPrinted(exact.up('A'), '100.0 N');
+    expectPrinted(end, '0.466 deg');
+    expect(isCaught(result)).toBe(false);
+  });
+
+  /** The curve with the polynomial of one piece added to its own, in powers of the distance from its start. */
+  const bent = (curve: Piecewise, which: number, by: readonly number[]): Piecewise => ({
+    pieces: curve.pieces.map((piece, index) =>
+      index !== which
+        ? piece
+        : {
+            ...piece,
+            coefficients: Array.from(
+              { length: Math.max(piece.coefficients.length, by.length) },
+              (_, power) => (piece.coefficients[power] ?? 0) + (by[power] ?? 0),
+            ),
+          },
+    ),
+  });
+  const claim = (slopes: Piecewise, curve: Piecewise): BeamResult => ({
+    ...forces,
+    displacement: { ...displacement!, slope: slopes, deflection: curve },
+  });
+
+  test('the printed slope is caught where all slopes are stretched to it', () => {
+    const share = printed / end;
+    const stretched = (curve: Piecewise): Piecewise => ({
+      pieces: curve.pieces.map((piece) => ({
+        ...piece,
+        coefficients: piece.coefficients.map((c) => c * share),
+      })),
+    });
+    const all = claim(stretched(slope), stretched(deflection));
+    expectPrinted(valueAt(all.displacement!.slope, 3, 'left'), '0.487 deg');
+    expect(isCaught(all)).toBe(true);
+    expect(isCaught(claim(stretched(slope), deflection))).toBe(true);
+  });
+
+  test('it is caught where the whole beam is turned to it', () => {
+    const by = printed - end;
+    const turned = slope.pieces.reduce((curve, _, i) => bent(curve, i, [by]), slope);
+    expectPrinted(valueAt(turned, 3, 'left'), '0.487 deg');
+    expect(isCaught(claim(turned, deflection))).toBe(true);
+    const tilted = deflection.pieces.reduce(
+      (curve, { start }, i) => bent(curve, i, [by * start, by]),
+      deflection,
+    );
+    expect(isCaught(claim(turned, tilted))).toBe(true);
+  });
+
+  test('it is caught where the slope creeps up to it over the last piece', () => {
+    const last = slope.pieces.length - 1;
+    const { start, end: stop } = slope.pieces[last]!;
+    const rise = (printed - end) / (stop - start) ** 2;
+    const crept = bent(slope, last, [0, 0, rise]);
+    expectPrinted(valueAt(crept, 3, 'left'), '0.487 deg');
+    expect(isCaught(claim(crept, deflection))).toBe(true);
+    const sunk = bent(deflection, last, [0, 0, 0, rise / 3]);
+    expect(isCaught(claim(crept, sunk))).toBe(true);
+  });
 });

@@ -12,7 +12,7 @@ import { displacementChecks } from './displacement-checks.ts';
 import { spanChecks } from './span-checks.ts';
 import { standardCaseChecks } from './standard-cases.ts';
 
-/** Every kind of check, in the order of the sheet; the last five are worked without being printed. */
+/** Every kind of check, in the order of the sheet; the last six are worked without being printed. */
 const checks: readonly ((context: CaseContext) => readonly CheckOutcome[])[] = [
   closureChecks,
   spanChecks,
@@ -24,6 +24,7 @@ const checks: readonly ((context: CaseContext) => readonly CheckOutcome[])[] = [
   componentsAgree,
   curvesFromTheRight,
   extremesAreGreatest,
+  displacementChecks,
   handAgrees,
 ];
 
