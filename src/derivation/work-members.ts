@@ -16,7 +16,9 @@ import {
   superpose,
   superposeRanges,
   type BeamSolution,
+  type BeamStructure,
   type Determinacy,
+  type Load,
   type RangeResult,
 } from '../statics/index.ts';
 import type { BeamWork } from './beam-work.ts';
@@ -126,7 +128,7 @@ function workMember(setting: Setting, definition: BeamDefinition): MemberWork {
     kind: 'worked',
     work: {
       definition,
-      structure: idealised.asPlaced,
+      structure: withTrainsStanding(idealised.asPlaced, outcome.standing ?? []),
       arranged: idealised.structure,
       carried: new Map(
         idealised.loads.flatMap((view) =>
@@ -143,6 +145,14 @@ function workMember(setting: Setting, definition: BeamDefinition): MemberWork {
       cautions: leftBehindCautions(definition, idealised, printing),
     },
   };
+}
+
+/** Trains as the loads that stand for them in the states of their cases. */
+function withTrainsStanding(
+  { trains, ...rest }: BeamStructure,
+  standing: readonly Load[],
+): BeamStructure {
+  return trains === undefined ? rest : { ...rest, loads: [...rest.loads, ...standing] };
 }
 
 /** The ranges of cases, and of the combinations that hold one of them. */

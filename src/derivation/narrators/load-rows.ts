@@ -4,6 +4,7 @@ import type { MemberContext } from '../case-context.ts';
 import { wordOf } from '../direction.ts';
 import { asGiven } from '../printing.ts';
 import type { LoadRow } from '../steps.ts';
+import { standingRow } from '../moving/standing-row.ts';
 import { carriedRow } from './carried-row.ts';
 import { factored, originOf, projectedFact, sizeAsPrinted } from './load-origins.ts';
 import { placeOf } from './places.ts';
@@ -15,7 +16,8 @@ export function loadRow(
   carried: ReadonlyMap<string, CarriedReaction>,
 ): LoadRow {
   const defined = context.defined.get(id);
-  if (defined === undefined) return carriedRow(context, id, carried.get(id));
+  if (defined === undefined)
+    return standingRow(context, id) ?? carriedRow(context, id, carried.get(id));
   const symbol =
     defined.kind === 'distributed'
       ? context.symbols.intensity(id)
