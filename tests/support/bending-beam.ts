@@ -44,7 +44,9 @@ export const bendingBeam: fc.Arbitrary<BeamStructure> = fc
     }),
     extra: fc.array(fc.nat(), { maxLength: 2 }),
     sinks: fc.option(fc.constantFrom(0.004, -0.002, 0.03)),
-    bow: fc.option(fc.tuple(fc.integer({ min: 0, max: 60 }), fc.constantFrom(1e-3, -4e-4))),
+    bow: fc.option(
+      fc.tuple(fc.integer({ min: 0, max: 60 }), fc.constantFrom(1e-3, -4e-4)),
+    ),
   })
   .map(({ beam, steps, stiffness, extra, sinks, bow }) => {
     const start = beam.points[0]!.x;
@@ -54,12 +56,20 @@ export const bendingBeam: fc.Arbitrary<BeamStructure> = fc
     return withRollers(
       {
         ...beam,
-        stiffness: cuts.slice(1).map((to, i) => ({ from: cuts[i]!, to, EI: stiffness[i]! })),
+        stiffness: cuts
+          .slice(1)
+          .map((to, i) => ({ from: cuts[i]!, to, EI: stiffness[i]! })),
         ...(bow === null
           ? {}
           : {
               curvatures: [
-                { id: 'T', case: 'D', from: at(bow[0]), to: at(bow[0] + 30), curvature: bow[1] },
+                {
+                  id: 'T',
+                  case: 'D',
+                  from: at(bow[0]),
+                  to: at(bow[0] + 30),
+                  curvature: bow[1],
+                },
               ],
             }),
       },
@@ -78,7 +88,9 @@ function withRollers(
       !beam.supports.some((support) => support.x === x) &&
       !beam.hinges.some((hinge) => hinge.x === x),
   );
-  const chosen = new Set(extra.flatMap((n) => free[n % Math.max(1, free.length)] ?? []));
+  const chosen = new Set(
+    extra.flatMap((n) => free[n % Math.max(1, free.length)] ?? []),
+  );
   const more = [...chosen].map(({ name, x }) => ({
     point: name,
     x,

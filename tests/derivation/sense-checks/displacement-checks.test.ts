@@ -14,7 +14,7 @@ describe('the checks of the elastic curve', () => {
           expect(wrong.map(({ finding }) => finding)).toEqual([]);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 60 },
     );
   });
 });
