@@ -19,6 +19,14 @@ export function bareContext(given: BeamStructure, result: BeamResult): CaseConte
     symbols: symbolsOf(structure),
     printing: { system: 'si', figures: 4 },
     defined: new Map(),
+    definition: {
+      mark: 'B1',
+      sections: [],
+      temperatures: [],
+      supports: [],
+      hinges: [],
+    },
+    conventions: {},
   } as unknown as CaseContext;
 }
 
