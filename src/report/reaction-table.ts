@@ -97,9 +97,9 @@ interface RowEntry extends EntryName {
   readonly found: EntryResult;
 }
 
-/** Cases, then combinations, those together that come to the same on this member. */
+/** Cases, then combinations, those together that come to the same on this member, whatever arrangements its loads have. */
 function rowGroups({
-  structure,
+  arranged,
   solution,
   combined,
   combinations,
@@ -110,7 +110,7 @@ function rowGroups({
     found,
     factors: combinations[index]?.factors ?? [],
   }));
-  return groupEntries<RowEntry>(structure, [...cases, ...sums], (entry) => entry);
+  return groupEntries<RowEntry>(arranged, [...cases, ...sums], (entry) => entry);
 }
 
 interface Ranked {

@@ -79,12 +79,12 @@ function tableOf(
   };
 }
 
-/** Entries that come to the same on this member, together. */
+/** Entries that come to the same on this member, together; what may stand in several ways is felt too. */
 function grouped(
-  { structure }: MemberContext,
+  { arranged }: MemberContext,
   entries: readonly Entry[],
 ): readonly EntryGroup<Entry>[] {
-  return groupEntries(structure, entries, ({ result: { mark }, combination }) => ({
+  return groupEntries(arranged, entries, ({ result: { mark }, combination }) => ({
     mark,
     ...(combination === undefined ? {} : { factors: combination.factors }),
   }));
