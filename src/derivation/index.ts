@@ -15,6 +15,9 @@
  * BeamDerivation
  * ```
  *
+ * A case whose loads may stand in several ways is narrated as it is placed; then `withArrangements` works
+ * every choice alone and adds up, and from there on the member is judged on `ranges`, never on the state.
+ *
  * A narrator decides what is said and in which order, a template how it is worded. The solver's
  * numbers and the equations narrated here meet only in the values of the unknowns; the checks then
  * work the same structure by other sums.

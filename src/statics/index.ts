@@ -29,6 +29,11 @@
  * unknowns come out one after another (`solvingOrder`). The residuals are worked from those
  * terms, so solver and hand calculation check each other.
  *
+ * Loads that may stand in several ways (`choices`) are solved an option at a time: the greatest of a
+ * case is what always stands and, choice by choice, the greatest of its options (`rangesOf`), and a
+ * combination of such cases is the sum of their ends (`superposeRanges`). `arrangementAt` of a range
+ * tells how the loads stand for any of its values.
+ *
  * Signs: x right, y up, couples and rotations counterclockwise; V is the upward force left of a
  * cut, M sagging, N tension. What stands exactly at a hinge belongs to the piece on its left, a
  * couple to the side that it names.
@@ -74,6 +79,7 @@ export type {
   RangeResult,
   Reaction,
   Residual,
+  RolledCase,
   TrainPlace,
   Unsolved,
 } from './solution.ts';
@@ -93,6 +99,9 @@ export { rangeOfState, sumOfRanges } from './choices/sum-of-ranges.ts';
 export type { RangeTerm } from './choices/sum-of-ranges.ts';
 export { influenceBasis } from './moving/influence-basis.ts';
 export type { InfluenceBasis, ReactionComponent } from './moving/influence-basis.ts';
+export { neighbouringPlaces, sideTaken } from './moving/neighbouring-places.ts';
+export type { NeighbouringPlace } from './moving/neighbouring-places.ts';
+export { worstOf } from './moving/train-range.ts';
 export { criticalPlace, rollingTrain } from './moving/critical-place.ts';
 export type { CriticalPlace, RollingTrain } from './moving/critical-place.ts';
 export { influenceLine } from './moving/influence-line.ts';
