@@ -38,9 +38,9 @@ function expectNear(actual: number, expected: number, size: number): void {
 }
 
 /** Abscissae and weights on −1 … 1 that are exact up to the ninth power. */
-const gauss = [
+const gauss: readonly (readonly [number, number])[] = [
   [0, 128 / 225],
-  ...[1, -1].flatMap((sign) => [
+  ...[1, -1].flatMap((sign): (readonly [number, number])[] => [
     [
       (sign * Math.sqrt(5 - 2 * Math.sqrt(10 / 7))) / 3,
       (322 + 13 * Math.sqrt(70)) / 900,
@@ -50,7 +50,7 @@ const gauss = [
       (322 - 13 * Math.sqrt(70)) / 900,
     ],
   ]),
-] as readonly (readonly [number, number])[];
+];
 
 /** ∫ f over the beam, and ∫ |f|, where f is a polynomial between the stations. */
 function integral(

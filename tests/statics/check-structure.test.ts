@@ -6,6 +6,7 @@ import {
   down,
   pin,
   roller,
+  spring,
   spread,
   turn,
   type BeamSketch,
@@ -68,6 +69,27 @@ describe('checkStructure', () => {
     const structure = beam(good);
     const away = { ...structure, supports: [{ ...structure.supports[0]!, x: 11 }] };
     expect(() => checkStructure(away)).toThrow('support A');
+  });
+
+  test('refuses a stiffness with a gap, of no size or short of an end, and springs and curvatures that are none', () => {
+    const structure = beam(good);
+    const stretch = (from: number, to: number, EI: number = 1) => ({ from, to, EI });
+    const refused = (more: Partial<typeof structure>, message: string): void =>
+      expect(() => checkStructure({ ...structure, ...more })).toThrow(message);
+    refused({ stiffness: [stretch(0, 4), stretch(5, 10)] }, 'no stiffness from x = 4');
+    refused({ stiffness: [stretch(0, 9)] }, 'no stiffness from x = 9');
+    refused({ stiffness: [stretch(0, 10, 0)] }, 'EI = 0');
+    refused({ stiffness: [stretch(0, 0), stretch(0, 10)] }, 'for no length');
+    const bend = { id: 'T', case: 'all', from: 2, to: 4, curvature: 1 };
+    refused({ curvatures: [{ ...bend, to: 11 }] }, 'curvature T is not on the beam');
+    refused(
+      { curvatures: [{ ...bend, to: 2 }] },
+      'curvature T is spread over no length',
+    );
+    refused({ curvatures: [{ ...bend, curvature: NaN }] }, 'curvature T is not finite');
+    expect(() =>
+      checkStructure(changed({ supports: { A: pin, C: spring(0) } })),
+    ).toThrow('support C has a spring of 0');
   });
 
   test('is what every stage asks first: a spread load over no length is refused too', () => {

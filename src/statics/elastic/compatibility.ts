@@ -15,7 +15,20 @@ export function compatibilityOf(
 ): readonly Residual[] {
   const { displacement } = result;
   if (displacement === undefined) return [];
-  const read: Reading = { structure, result, displacement, movementsOf };
+  const { from, to } = wholeOf(structure);
+  const turn = sizeOf(displacement.slope);
+  const read: Reading = {
+    structure,
+    result,
+    displacement,
+    movementsOf,
+    sizes: {
+      lift: Math.max(sizeOf(displacement.deflection), turn * (to - from)),
+      turn,
+      shear: sizeOf(result.shear),
+      moment: sizeOf(result.moment),
+    },
+  };
   const slide = slideOf(read);
   return structure.supports.flatMap((support, place) =>
     support.restraints.flatMap((restraint, index): readonly Residual[] => {
@@ -33,6 +46,8 @@ interface Reading {
   readonly result: BeamResult;
   readonly displacement: Displacement;
   readonly movementsOf: string | undefined;
+  /** The greatest sizes on the beam, which residuals are judged by. */
+  readonly sizes: Readonly<Record<'lift' | 'turn' | 'shear' | 'moment', number>>;
 }
 
 /** How far a restraint's movement along its direction is from that of its foot. */
@@ -91,24 +106,21 @@ function slideOf(read: Reading): number {
 }
 
 function residualOf(
-  { structure, displacement, result }: Reading,
+  { sizes }: Reading,
   { kind, stiffness }: Restraint,
   found: { readonly equation: string; readonly moved: number; readonly value: number },
 ): Residual {
   const { equation, moved, value } = found;
-  const { from, to } = wholeOf(structure);
-  const turn = sizeOf(displacement.slope);
-  const size =
-    kind === 'moment'
-      ? turn
-      : Math.max(sizeOf(displacement.deflection), turn * (to - from));
+  const size = kind === 'moment' ? sizes.turn : sizes.lift;
   const scale = size + Math.abs(moved);
   if (stiffness === undefined) return { equation, residual: moved, scale };
-  const force = sizeOf(kind === 'moment' ? result.moment : result.shear);
-  const [byMovement, byForce] = [
-    { equation, residual: moved + value / stiffness, scale },
-    { equation, residual: value + stiffness * moved, scale: force + Math.abs(value) },
-  ];
+  const force = kind === 'moment' ? sizes.moment : sizes.shear;
+  const byMovement = { equation, residual: moved + value / stiffness, scale };
+  const byForce = {
+    equation,
+    residual: value + stiffness * moved,
+    scale: force + Math.abs(value),
+  };
   return Math.abs(byMovement.residual) * byForce.scale <=
     Math.abs(byForce.residual) * byMovement.scale
     ? byMovement

@@ -60,7 +60,8 @@ export function elasticSolver(structure: BeamStructure): ElasticSolver {
       const found = second(acting);
       const state = roundedState(found);
       const scale = scaleOf(model, acting, state);
-      const difference = differenceOf(state, roundedState(first(acting)), scale);
+      const other = roundedState(first(acting));
+      const difference = Math.max(differenceOf(state, other, scale), figures);
       return {
         state,
         agreement: { difference, allowed, condition },
@@ -92,6 +93,9 @@ function tidyComponents(
   }
   return components;
 }
+
+/** No two figures are known to agree more nearly than the numbers that hold them. */
+const figures = Number.EPSILON / 2;
 
 /** Both ways work with 32 digits, so that only the rounding of their results is noise. */
 const rounding = 1e-15;

@@ -37,13 +37,22 @@ interface Term {
 export function sumOfForms(
   ...parts: readonly (readonly [factor: DoubleDouble, form: LinearForm])[]
 ): LinearForm {
-  const scale = <T extends Term>(factor: DoubleDouble, terms: readonly T[]): T[] =>
-    terms.map((term) => ({ ...term, factor: multiply(factor, term.factor) }));
-  return {
-    unknowns: parts.flatMap(([factor, form]) => scale(factor, form.unknowns)),
-    lifts: parts.flatMap(([factor, form]) => scale(factor, form.lifts)),
-    spans: parts.flatMap(([factor, form]) => scale(factor, form.spans)),
+  const sum = {
+    unknowns: [] as Term[],
+    lifts: [] as Term[],
+    spans: [] as LinearForm['spans'][number][],
   };
+  for (const [factor, form] of parts) {
+    const scale = (of: DoubleDouble): DoubleDouble =>
+      factor === plus ? of : multiply(factor, of);
+    for (const { index, factor: of } of form.unknowns)
+      sum.unknowns.push({ index, factor: scale(of) });
+    for (const { index, factor: of } of form.lifts)
+      sum.lifts.push({ index, factor: scale(of) });
+    for (const { index, factor: of, name } of form.spans)
+      sum.spans.push({ index, factor: scale(of), name });
+  }
+  return sum;
 }
 
 /** The part of a form that a state knows beforehand. */

@@ -1,4 +1,4 @@
-import { sizeOf, type Extreme, type Piecewise } from '../piecewise.ts';
+import { sizeOf, type Extreme, type Piece, type Piecewise } from '../piecewise.ts';
 import { dropNoise, tieTolerance } from '../tolerances.ts';
 import {
   derivative,
@@ -22,17 +22,26 @@ export interface Extremes {
  */
 export function extremesOf(f: Piecewise): Extremes {
   const noise = sizeOf(f);
-  const candidates = f.pieces.flatMap(({ start, end, coefficients }) => {
+  const atEnds = f.pieces.flatMap(({ coefficients, start, end }) =>
+    [0, end - start].map((s) => evaluatePolynomial(coefficients, s)),
+  );
+  const [high, low] = [greatest(atEnds), -greatest(atEnds.map((value) => -value))];
+  const margin = tieTolerance * Math.max(Math.abs(high), Math.abs(low));
+  const candidates = f.pieces.flatMap((piece) => {
+    const { start, end, coefficients } = piece;
     const length = end - start;
-    const slope = derivative(coefficients);
-    const floor = 1e-14 * sizeOfPolynomial(slope, length);
-    return [0, ...rootsOf(slope, length, floor), length].map((s) => ({
+    // Turning points are sought only where the piece could reach beyond what its ends and others' have.
+    const [first = 0, ...rest] = coefficients;
+    const swing = sizeOfPolynomial([0, ...rest], length);
+    const mayGovern = first + swing >= high - margin || first - swing <= low + margin;
+    return [0, ...(mayGovern ? turningPoints(piece) : []), length].map((s) => ({
       value: dropNoise(evaluatePolynomial(coefficients, s), noise),
       x: s === length ? end : start + s,
     }));
   });
   const values = candidates.map(({ value }) => value);
-  const size = Math.max(0, ...values.map(Math.abs));
+  const [max, min] = [greatest(values), -greatest(values.map((value) => -value))];
+  const size = Math.max(0, Math.abs(max), Math.abs(min));
   const leftmost = (value: number): Extreme => {
     const place = candidates.find(
       (candidate) => Math.abs(candidate.value - value) <= tieTolerance * size,
@@ -41,5 +50,15 @@ export function extremesOf(f: Piecewise): Extremes {
       throw new RangeError('a function without pieces has no extremes');
     return { value, x: place.x };
   };
-  return { max: leftmost(Math.max(...values)), min: leftmost(Math.min(...values)) };
+  return { max: leftmost(max + 0), min: leftmost(min + 0) };
+}
+
+function turningPoints({ start, end, coefficients }: Piece): readonly number[] {
+  const slope = derivative(coefficients);
+  return rootsOf(slope, end - start, 1e-14 * sizeOfPolynomial(slope, end - start));
+}
+
+/** The greatest of any number of values. */
+function greatest(values: readonly number[]): number {
+  return values.reduce((most, value) => Math.max(most, value), -Infinity);
 }
