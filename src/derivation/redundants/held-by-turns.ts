@@ -1,7 +1,6 @@
 import {
   name,
   product,
-  quotient,
   sum,
   type Expression,
   type Figure,
@@ -10,12 +9,13 @@ import {
   type Term,
 } from '../../equation/index.ts';
 import type { SpanState, Stretch } from '../../statics/index.ts';
-import { displayUnit, powerOfUnit, pureUnit, type Unit } from '../../units/index.ts';
+import { displayUnit, pureUnit, type Unit } from '../../units/index.ts';
 import { placeAtStation } from '../narrators/places.ts';
 import { figureIn } from '../narrators/segment-functions.ts';
 import type { StretchFact } from '../steps/redundant-steps.ts';
 import { curvatureFigure, referenceRigidity, rigidityFigure } from './rigidity.ts';
-import { spanSymbols, type SlopeSetting } from './slope-setting.ts';
+import { type SlopeSetting } from './slope-setting.ts';
+import { spanSymbols } from './span-symbols.ts';
 import {
   functionLine,
   integralOver,
@@ -234,43 +234,4 @@ function shareStatements(
       ],
     },
   ];
-}
-
-/** `k_AB = f_BB / (f_AA f_BB − f_AB²)` and its like, from the flexibilities. */
-export function stiffnessByFlexibility(
-  setting: SlopeSetting,
-  span: SpanState,
-): readonly Statement[] {
-  const { context } = setting;
-  const symbols = spanSymbols(setting, span);
-  const { flexibility: f, aa, bb, ab } = span.stiffness;
-  const length = displayUnit(context.printing.system, 'length');
-  const figure = (si: number): Figure => figureIn(context.printing.figures, length, si);
-  const over = (read: (which: 'aa' | 'bb' | 'ab') => Expression): Expression =>
-    sum(product(read('aa'), read('bb')), {
-      sign: -1,
-      of: product(read('ab'), read('ab')),
-    });
-  const named = (which: 'aa' | 'bb' | 'ab'): Expression =>
-    name(symbols.flexibility(which));
-  const numbers = (which: 'aa' | 'bb' | 'ab'): Expression => figure(f[which]);
-  const perLength = (si: number): Figure =>
-    figureIn(context.printing.figures, powerOfUnit(length, -1), si);
-  return (
-    [
-      ['bb', symbols.stiffness(0), aa],
-      ['aa', symbols.stiffness(1), bb],
-      ['ab', symbols.across, ab],
-    ] as const
-  ).map(([which, symbol, si]): Statement => ({
-    lines: [
-      {
-        left: name(symbol),
-        chain: [{ sign: '=', of: quotient(named(which), over(named)) }],
-        recheck: 'none',
-      },
-      { chain: [{ sign: '=', of: quotient(numbers(which), over(numbers)) }] },
-      { chain: [{ sign: '=', of: perLength(si) }] },
-    ],
-  }));
 }

@@ -16,12 +16,8 @@ import { narrateSystem } from '../linear-system/narrate-system.ts';
 import type { LinearSystem } from '../linear-system/system.ts';
 import type { Step } from '../steps.ts';
 import type { ForceStep } from '../steps/redundant-steps.ts';
-import {
-  footFigure,
-  movementSymbol,
-  stiffnessFigure,
-  unitOfMovement,
-} from './narrate-movements.ts';
+import { movementSymbol, unitOfMovement } from './movement-symbols.ts';
+import { footFigure, stiffnessFigure } from './support-shares.ts';
 import { unitOfRedundant } from './narrate-released.ts';
 import { referenceRigidity, rigidityFigure } from './rigidity.ts';
 

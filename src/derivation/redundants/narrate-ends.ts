@@ -10,23 +10,22 @@ import {
   type Term,
 } from '../../equation/index.ts';
 import type { LinearForm, SpanState } from '../../statics/index.ts';
-import { displayUnit, type Unit } from '../../units/index.ts';
+import { displayUnit } from '../../units/index.ts';
 import { tidy, value } from '../printing.ts';
 import type { Step } from '../steps.ts';
 import type { SpanFact } from '../steps/slope-steps.ts';
-import { isLoaded, knownMoment, turningEnds } from './narrate-held-spans.ts';
+import { jointLoadSymbol } from './narrate-joint-loads.ts';
+import { isLoaded, knownMoment, turningEnds } from './span-ends.ts';
 import { referenceRigidity } from './rigidity.ts';
 import {
   endsOf,
-  formNumbers,
   formTerms,
   movementSymbolOf,
   spanName,
-  spanSymbols,
   sumOr,
   type SlopeSetting,
-  type SpanSymbols,
 } from './slope-setting.ts';
+import { spanSymbols, type SpanSymbols } from './span-symbols.ts';
 
 /** The turn of each chord that turns, and the end moments in terms of the unknowns. */
 export function narrateEndMoments(setting: SlopeSetting): readonly Step[] {
@@ -90,15 +89,24 @@ function endMoment(setting: SlopeSetting, span: SpanState, end: 0 | 1): Statemen
   const symbols = spanSymbols(setting, span);
   const left = name(symbols.moment(end));
   const own = span.ends[end];
-  if (own.kind === 'known')
+  if (own.kind === 'known') {
+    const joint = endsOf(setting, span)[end];
+    const found = {
+      sign: '=' as const,
+      of: value(context.printing, 'moment', own.moment),
+    };
+    const isOwn = own.moment !== 0 && !joint.isHinge;
+    const brought = name(jointLoadSymbol(joint.point, 'couple'));
     return {
       lines: [
         {
           left,
-          chain: [{ sign: '=', of: value(context.printing, 'moment', own.moment) }],
+          chain: isOwn ? [{ sign: '=', of: brought }, found] : [found],
+          ...(isOwn ? { recheck: 'none' as const } : {}),
         },
       ],
     };
+  }
   const form = span.forms[end];
   const gathered: StatementLine = {
     chain: [{ sign: '=', of: sumOr(exactly(0, unit), formTerms(setting, form, unit)) }],
@@ -190,7 +198,7 @@ export function narrateEndForces(
 }
 
 /** `S_AB = (M_AB + M_BA) / L + S_AB,0`; at the right end the moments count the other way. */
-function forceInSymbols(
+export function forceInSymbols(
   setting: SlopeSetting,
   span: SpanState,
   end: 0 | 1,
@@ -217,69 +225,6 @@ function forceInSymbols(
     ],
     recheck: 'none',
   };
-}
-
-/** The unknowns put back: every end moment, and every end force. */
-export function narrateEndsFound(setting: SlopeSetting): readonly Step[] {
-  const spans = setting.work.spans.map((span): SpanFact => ({
-    span: spanName(setting, span),
-    statements: ([0, 1] as const).flatMap((end) => [
-      ...(span.ends[end].kind === 'known' ? [] : [momentFound(setting, span, end)]),
-      forceFound(setting, span, end),
-    ]),
-  }));
-  return [{ kind: 'ends-found', spans }];
-}
-
-function momentFound(setting: SlopeSetting, span: SpanState, end: 0 | 1): Statement {
-  const { printing } = setting.context;
-  const unit: Unit = displayUnit(printing.system, 'moment');
-  const left = name(spanSymbols(setting, span).moment(end));
-  const found = value(printing, 'moment', span.moments[end]);
-  const terms = formNumbers(setting, span.forms[end], unit);
-  if (
-    terms.length === 0 ||
-    (terms.length === 1 && span.forms[end].factors.every((f) => f === 0))
-  )
-    return { lines: [{ left, chain: [{ sign: '=', of: found }], boxed: true }] };
-  return {
-    lines: [
-      { left, chain: [{ sign: '=', of: sum(...terms) }] },
-      { chain: [{ sign: '=', of: found }], boxed: true },
-    ],
-  };
-}
-
-function forceFound(setting: SlopeSetting, span: SpanState, end: 0 | 1): Statement {
-  const { printing } = setting.context;
-  const { stiffness, moments, shears } = span;
-  const simple = end === 0 ? stiffness.simple.a : stiffness.simple.b;
-  const found = value(printing, 'force', shears[end]);
-  const figures = moments
-    .filter((si) => si !== 0)
-    .map((si): Term => ({
-      sign: si < 0 ? -1 : 1,
-      of: value(printing, 'moment', Math.abs(si)),
-    }));
-  const length = tidy(printing, 'length', stiffness.to - stiffness.from);
-  const terms: Term[] = [
-    ...(figures.length === 0
-      ? []
-      : [{ sign: end === 0 ? 1 : -1, of: quotient(sum(...figures), length) } as const]),
-    ...(simple === 0
-      ? []
-      : [
-          {
-            sign: simple < 0 ? -1 : 1,
-            of: value(printing, 'force', Math.abs(simple)),
-          } as const,
-        ]),
-  ];
-  const symbolic = forceInSymbols(setting, span, end);
-  const boxed: StatementLine = { chain: [{ sign: '=', of: found }], boxed: true };
-  if (figures.length === 0)
-    return { lines: [{ left: name(spanSymbols(setting, span).force(end)), ...boxed }] };
-  return { lines: [symbolic, { chain: [{ sign: '=', of: sum(...terms) }] }, boxed] };
 }
 
 /** The names of the ends of spans whose moment is known beforehand. */

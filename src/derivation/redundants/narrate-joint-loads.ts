@@ -23,13 +23,8 @@ import { narrateLoads } from '../narrators/narrate-loads.ts';
 import { tidy, value } from '../printing.ts';
 import type { Step } from '../steps.ts';
 import type { SpanFact } from '../steps/slope-steps.ts';
-import {
-  endsOf,
-  spanName,
-  spanSymbols,
-  sumOr,
-  type SlopeSetting,
-} from './slope-setting.ts';
+import { endsOf, spanName, sumOr, type SlopeSetting } from './slope-setting.ts';
+import { spanSymbols } from './span-symbols.ts';
 
 /** The force and the couple that loads at a joint, and on its overhang, bring to it. */
 export function jointLoadSymbol(point: string, what: 'force' | 'couple'): Symbol {

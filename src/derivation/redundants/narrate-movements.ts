@@ -1,7 +1,6 @@
 import {
   name,
   product,
-  quotient,
   sum,
   type Expression,
   type Figure,
@@ -13,23 +12,13 @@ import type {
   Movement,
   Stretch,
   StretchShare,
-  SupportShare,
 } from '../../statics/index.ts';
-import {
-  displayUnit,
-  divideUnits,
-  multiplyUnits,
-  pureUnit,
-  type Unit,
-} from '../../units/index.ts';
+import { pureUnit } from '../../units/index.ts';
 import type { CaseContext } from '../case-context.ts';
 import { placeAtStation } from '../narrators/places.ts';
 import { figureIn } from '../narrators/segment-functions.ts';
-import { tidy, value } from '../printing.ts';
 import type { Step } from '../steps.ts';
 import type { ForceStep, ShareFact, StretchFact } from '../steps/redundant-steps.ts';
-import { unitOfRedundant } from './narrate-released.ts';
-import { perUnitFigure } from './per-unit.ts';
 import { curvatureFigure, referenceRigidity, rigidityFigure } from './rigidity.ts';
 import {
   functionLine,
@@ -38,30 +27,13 @@ import {
   settled,
   type LocalFunction,
 } from './stretch-functions.ts';
-
-/** The moment of the released member under the loads (state 0) or a unit of a redundant. */
-export function stateMoment(state: number): Symbol {
-  return state === 0
-    ? {
-        letter: 'M',
-        subscript: '0',
-        meaning: 'bending moment of the released member under the loads',
-      }
-    : {
-        letter: 'm',
-        subscript: String(state),
-        meaning: `bending moment of the released member under a unit of redundant ${state}`,
-      };
-}
-
-/** The movement at a release in one state, in the sense of its redundant. */
-export function movementSymbol(release: number, state: number): Symbol {
-  return {
-    letter: 'δ',
-    subscript: `${release}${state}`,
-    meaning: `movement at release ${release} of the released member ${state === 0 ? 'under the loads' : `under a unit of redundant ${state}`}`,
-  };
-}
+import {
+  movementSymbol,
+  stateMoment,
+  unitOfMoment,
+  unitOfMovement,
+} from './movement-symbols.ts';
+import { supportProduct } from './support-shares.ts';
 
 /** Movements at the releases under the loads, then under each redundant of size 1 (each pair once: δ₁₂ is δ₂₁). */
 export function narrateMovements(
@@ -182,27 +154,6 @@ function sizeOfState({ base, units }: ForceMethod, state: number): number {
   return Math.max(Math.abs(extremes.max.value), Math.abs(extremes.min.value));
 }
 
-/** The unit of a state's moment: a moment, or a moment a unit of the redundant. */
-function unitOfMoment(context: CaseContext, work: ForceMethod, state: number): Unit {
-  const moment = displayUnit(context.printing.system, 'moment');
-  const release = work.releases[state - 1];
-  return release === undefined
-    ? moment
-    : divideUnits(moment, unitOfRedundant(context, release));
-}
-
-/** The unit of E I δ: of both moments and a length. */
-export function unitOfMovement(
-  context: CaseContext,
-  work: ForceMethod,
-  [j, k]: readonly [number, number],
-): Unit {
-  return multiplyUnits(
-    multiplyUnits(unitOfMoment(context, work, k), unitOfMoment(context, work, j)),
-    displayUnit(context.printing.system, 'length'),
-  );
-}
-
 function sharesOf(
   context: CaseContext,
   work: ForceMethod,
@@ -247,55 +198,6 @@ function sharesOf(
       statement: line(supportProduct(context, work, { share, j, k }), share.value),
     }));
   return [...bending, ...warmth, ...supports];
-}
-
-/** `E I r R / k` of a spring, `E I r s` of a foot that moves. */
-function supportProduct(
-  context: CaseContext,
-  work: ForceMethod,
-  of: { readonly share: SupportShare; readonly j: number; readonly k: number },
-): Expression {
-  const { share, j, k } = of;
-  const { printing } = context;
-  const what = share.restraint.kind === 'moment' ? 'moment' : 'force';
-  const inState = (state: number, si: number): Figure => {
-    const release = work.releases[state - 1];
-    const figure = value(printing, what, si);
-    return release === undefined
-      ? figure
-      : perUnitFigure(figure, unitOfRedundant(context, release));
-  };
-  const EI = rigidityFigure(context, work.EI);
-  const unit = inState(j, share.unit);
-  if (share.moved !== undefined)
-    return product(EI, unit, footFigure(context, share.moved, what));
-  return quotient(
-    product(EI, unit, inState(k, share.force ?? 0)),
-    stiffnessFigure(context, share.restraint.stiffness ?? 0, what),
-  );
-}
-
-/** The movement of a foot: a length, or a turn. */
-export function footFigure(
-  { printing }: CaseContext,
-  si: number,
-  what: 'force' | 'moment',
-): Figure {
-  return what === 'force' ? tidy(printing, 'length', si) : value(printing, 'angle', si);
-}
-
-/** The stiffness of a spring in the units of the sums: force over length, or a moment a radian. */
-export function stiffnessFigure(
-  { printing }: CaseContext,
-  si: number,
-  what: 'force' | 'moment',
-): Figure {
-  const { system } = printing;
-  const unit =
-    what === 'force'
-      ? divideUnits(displayUnit(system, 'force'), displayUnit(system, 'length'))
-      : displayUnit(system, 'rotational-stiffness');
-  return figureIn(printing.figures, unit, si);
 }
 
 /** `E I δ₁₀ = share + share … = total`, the total boxed. */

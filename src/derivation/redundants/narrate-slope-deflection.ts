@@ -6,19 +6,16 @@ import type { LinearSystem } from '../linear-system/system.ts';
 import { narrateAlong } from '../narrators/narrate-along.ts';
 import { reactionsFound } from '../narrators/reactions-found.ts';
 import type { Step } from '../steps.ts';
-import {
-  knownEnds,
-  narrateEndForces,
-  narrateEndMoments,
-  narrateEndsFound,
-} from './narrate-ends.ts';
+import { knownEnds, narrateEndForces, narrateEndMoments } from './narrate-ends.ts';
+import { narrateEndsFound } from './narrate-ends-found.ts';
 import { narrateHeldSpans } from './narrate-held-spans.ts';
 import {
   narrateJointLoads,
   narrateSimpleSpans,
   prepareLoads,
 } from './narrate-joint-loads.ts';
-import { narrateJointEquilibrium, narrateJointReactions } from './narrate-joints.ts';
+import { narrateJointReactions } from './narrate-joint-reactions.ts';
+import { narrateJointEquilibrium } from './narrate-joints.ts';
 import { narrateRigidity } from './rigidity.ts';
 import {
   spanName,

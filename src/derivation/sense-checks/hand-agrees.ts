@@ -23,7 +23,8 @@ export function handDifference(context: CaseContext): HandDifference | undefined
   const work = handComponents(context);
   if (work === undefined) return undefined;
   const { structure, result } = context;
-  const scales = scalesOf(result);
+  const length = (structure.points.at(-1)?.x ?? 0) - (structure.points[0]?.x ?? 0);
+  const scales = scalesOf(result, length);
   let [difference, place] = [0, ''];
   for (const [index, { point, restraints }] of structure.supports.entries()) {
     for (const [at, { kind }] of restraints.entries()) {
@@ -49,16 +50,19 @@ function componentOf({ reactions }: BeamResult, point: string, at: number): numb
   return reactions.find((reaction) => reaction.point === point)?.components[at] ?? 0;
 }
 
-function scalesOf({ reactions, extremes }: BeamResult): {
-  readonly force: number;
-  readonly moment: number;
-} {
+/** Where nothing but couples acts, forces are judged by what moments make of them over the beam, and the other way round. */
+function scalesOf(
+  { reactions, extremes }: BeamResult,
+  length: number,
+): { readonly force: number; readonly moment: number } {
   const greatest = (of: BeamResult['extremes']['shear']): number =>
     Math.max(Math.abs(of.max.value), Math.abs(of.min.value));
   const forces = reactions.flatMap(({ x, y }) => [Math.abs(x ?? 0), Math.abs(y ?? 0)]);
   const moments = reactions.map(({ moment }) => Math.abs(moment ?? 0));
+  const force = Math.max(greatest(extremes.shear), greatest(extremes.axial), ...forces);
+  const moment = Math.max(greatest(extremes.moment), ...moments);
   return {
-    force: Math.max(greatest(extremes.shear), greatest(extremes.axial), ...forces),
-    moment: Math.max(greatest(extremes.moment), ...moments),
+    force: Math.max(force, moment / (1000 * length)),
+    moment: Math.max(moment, (force * length) / 1000),
   };
 }

@@ -6,6 +6,7 @@ import type { BeamStructure, Load, Restraint } from '../structure.ts';
 import { tidyStructure } from '../tidy-structure.ts';
 import { unknownsOf, valueOfUnknown, type Unknown } from '../unknowns.ts';
 import { chooseReleases, type Release, type ReleaseChoice } from './choose-releases.ts';
+import { settledSum } from './linear-form.ts';
 import {
   freeCurvature,
   integralOf,
@@ -175,9 +176,8 @@ function movement(
   const supports = unknownsOf(structure).flatMap((unknown) =>
     supportShares({ structure, mark, choice, EI }, { unknown, unit, acting, withFeet }),
   );
-  const total = [...bending, ...curvature, ...supports].reduce(
-    (sum, { value }) => sum + value,
-    0,
+  const total = settledSum(
+    [...bending, ...curvature, ...supports].map(({ value }) => value),
   );
   return { bending, curvature, supports, total };
 }

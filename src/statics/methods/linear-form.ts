@@ -1,3 +1,5 @@
+import { dropNoise } from '../tolerances.ts';
+
 /** A value that hangs on unknowns: constant + Σ factor · unknown. */
 export interface LinearForm {
   readonly constant: number;
@@ -18,17 +20,28 @@ export function unknownForm(index: number, count: number): LinearForm {
   };
 }
 
-/** Σ times · form; forms must be over the same unknowns, and there must be one at least. */
+/** Σ times · form, exactly 0 where only rounding is left; forms must be over the same unknowns, and there must be one at least. */
 export function sumOfForms(
   terms: readonly (readonly [times: number, form: LinearForm])[],
 ): LinearForm {
   const count = terms[0]?.[1].factors.length ?? 0;
   return {
-    constant: terms.reduce((sum, [times, { constant }]) => sum + times * constant, 0),
+    constant: settledSum(terms.map(([times, { constant }]) => times * constant)),
     factors: Array.from({ length: count }, (_, i) =>
-      terms.reduce((sum, [times, { factors }]) => sum + times * (factors[i] ?? 0), 0),
+      settledSum(terms.map(([times, { factors }]) => times * (factors[i] ?? 0))),
     ),
   };
+}
+
+/** A sum, exactly 0 where only the rounding of its terms is left. */
+export function settledSum(terms: readonly number[]): number {
+  const size = terms.reduce((sum, term) => sum + Math.abs(term), 0);
+  return (
+    dropNoise(
+      terms.reduce((sum, term) => sum + term, 0),
+      size,
+    ) + 0
+  );
 }
 
 /** The value of a form for values of its unknowns. */
