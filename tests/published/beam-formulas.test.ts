@@ -8,8 +8,8 @@ import { solved } from '../support/solved.ts';
 
 /*
  * Standard handbook formulas, written down from memory and worked again there by a stiffness
- * method. All have E I = 200 GPa × 8356e4 mm⁴. Beams with redundants (built in at both ends, propped,
- * continuous) wait for a method that solves them.
+ * method. All have E I = 200 GPa × 8356e4 mm⁴. Here the moments are integrated by the test; deflections of the
+ * program, and beams with redundants, stand in deflections.test.ts and continuous-beams.test.ts.
  */
 const EI = si('200 GPa') * si('8356e4 mm^4');
 
