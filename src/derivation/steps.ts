@@ -6,8 +6,10 @@ import type { InternalStep } from './steps/internal-steps.ts';
 import type { RangeStep } from './steps/range-steps.ts';
 import type { ForceStep, RigidityStep } from './steps/redundant-steps.ts';
 import type { LimitStep } from './steps/limit-steps.ts';
+import type { MovingStep } from './steps/moving-steps.ts';
 import type { CombinationStep, ResultStep } from './steps/result-steps.ts';
 import type { SlopeStep } from './steps/slope-steps.ts';
+import type { ContinuousStep } from './steps/three-moment-steps.ts';
 import type { CautionStep, FigureStep } from './steps/sheet-steps.ts';
 import type { StaticsStep } from './steps/statics-steps.ts';
 import type { SystemStep } from './steps/system-steps.ts';
@@ -20,12 +22,14 @@ export type Step =
   | RigidityStep
   | ForceStep
   | SlopeStep
+  | ContinuousStep
   | EquationStep
   | ReasonStep
   | InternalStep
   | DisplacementStep
   | LimitStep
   | RangeStep
+  | MovingStep
   | CombinationStep
   | ResultStep
   | CautionStep
@@ -39,9 +43,11 @@ export type * from './steps/check-steps.ts';
 export type * from './steps/internal-steps.ts';
 export type * from './steps/displacement-steps.ts';
 export type * from './steps/range-steps.ts';
+export type * from './steps/moving-steps.ts';
 export type * from './steps/result-steps.ts';
 export type * from './steps/limit-steps.ts';
 export type * from './steps/sheet-steps.ts';
 export type * from './steps/system-steps.ts';
 export type * from './steps/redundant-steps.ts';
 export type * from './steps/slope-steps.ts';
+export type * from './steps/three-moment-steps.ts';

@@ -2,6 +2,7 @@ import {
   bendingRedundants,
   isFlexible,
   type BeamStructure,
+  tidyStructure,
 } from '../../statics/index.ts';
 
 /** A hand method for redundants. */
@@ -37,10 +38,9 @@ export interface MethodChoice {
  * supports in a row (or moment distribution, where `preferred` asks for it), the force method for
  * one or two redundants, slope-deflection for all else, which leaves no stable beam out.
  */
-export function chooseMethod(
-  structure: BeamStructure,
-  preferred?: string,
-): MethodChoice {
+export function chooseMethod(given: BeamStructure, preferred?: string): MethodChoice {
+  // Rounding in a direction or a station is no inclined support and no step.
+  const structure = tidyStructure(given);
   const redundants = bendingRedundants(structure);
   if (isContinuous(structure)) {
     return preferred === 'moment-distribution'
@@ -53,7 +53,7 @@ export function chooseMethod(
     : { method: 'slope-deflection', why: obstacle, redundants };
 }
 
-/** Two or more spans on level rigid supports, built in at the beam's ends at most, without hinges, of one stiffness a span. */
+/** Two or more spans on level rigid supports, built in at the beam's ends at most, without hinges; steps of stiffness are no obstacle. */
 function isContinuous(structure: BeamStructure): boolean {
   const { supports, hinges, points } = structure;
   const [first, last] = [points[0]?.x, points.at(-1)?.x];
@@ -69,8 +69,7 @@ function isContinuous(structure: BeamStructure): boolean {
         restraints.every((r) => r.stiffness === undefined) &&
         !restraints.some(isInclined) &&
         (x === first || x === last || restraints.every(({ kind }) => kind === 'force')),
-    ) &&
-    !stepsInsideSpan(structure)
+    )
   );
 }
 

@@ -1,6 +1,8 @@
 import {
   forceMethod,
+  momentDistribution,
   slopeDeflection,
+  threeMoment,
   type BeamStructure,
 } from '../../statics/index.ts';
 import type { CaseContext } from '../case-context.ts';
@@ -19,8 +21,8 @@ const works: Readonly<
 > = {
   force: forceMethod,
   'slope-deflection': slopeDeflection,
-  'three-moment': slopeDeflection,
-  'moment-distribution': slopeDeflection,
+  'three-moment': threeMoment,
+  'moment-distribution': momentDistribution,
 };
 
 /** The reactions of a case by the member's hand method; undefined where statics alone finds them. */
