@@ -6,6 +6,8 @@
 export { bindProject, composePackage, resultsOf, workProject } from './pipeline.ts';
 export type { BindOptions, Bound, Stage, WorkedProject } from './pipeline.ts';
 export { concerning, markOf, unknownMarks } from './report/index.ts';
+export { checkJson, checkWorked, summarise } from './review/index.ts';
+export type { MarkedFile, MarkedStep } from './review/index.ts';
 export { writePlain } from './plain/index.ts';
 export { readResults, writeResults } from './results/index.ts';
 export type {

@@ -1,9 +1,17 @@
 import type { Command } from './command.ts';
 import { bind } from './commands/bind.ts';
+import { check } from './commands/check.ts';
 import { explain } from './commands/explain.ts';
 import { schema } from './commands/schema.ts';
 import { solve } from './commands/solve.ts';
 import { start } from './commands/start.ts';
 
 /** Every command, in the order in which a newcomer meets them. A new one is a new file and one line here. */
-export const commands: readonly Command[] = [start, solve, bind, explain, schema];
+export const commands: readonly Command[] = [
+  start,
+  solve,
+  bind,
+  check,
+  explain,
+  schema,
+];
