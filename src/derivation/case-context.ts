@@ -6,6 +6,7 @@ import {
   type BeamStructure,
   type Load,
   type Resultant,
+  type RolledCase,
   type SolvingOrder,
   type SumTerm,
   type Unknown,
@@ -29,6 +30,8 @@ export interface MemberContext {
   /** The structure as it was solved, with loads that may stand in several ways as choices. */
   readonly arranged: BeamStructure;
   readonly choiceNames: ChoiceNames;
+  /** What trains alone give, by the cases that have some. */
+  readonly rolled: readonly RolledCase[];
   readonly printing: Printing;
   readonly conventions: Conventions;
   /** The load of the file behind a load of the structure; absent for carried reactions. */

@@ -27,6 +27,7 @@ import { extremesAreGreatest } from './sense-checks/result-agrees.ts';
 import { runChecks } from './sense-checks/run-checks.ts';
 import { runRangeChecks } from './sense-checks/run-range-checks.ts';
 import { summarise } from './summarise.ts';
+import { withMoving } from './moving/with-moving.ts';
 
 /** The derivation, or the check that stopped it. */
 export type DeriveOutcome =
@@ -61,7 +62,10 @@ export function deriveBeam(project: Project, work: BeamWork): DeriveOutcome {
     ...cases
       .filter((one) => !isIdleCase(one))
       .flatMap((one) =>
-        withArrangements(one.context, one.range, caseSections(project, one)),
+        withMoving(
+          one.context,
+          withArrangements(one.context, one.range, caseSections(project, one)),
+        ),
       ),
     ...idleSection(cases.filter(isIdleCase)),
     ...closingSections(work, context, narrateLimits(context, limits, stateOfSum(work))),

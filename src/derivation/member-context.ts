@@ -29,6 +29,7 @@ export function memberContext(
     symbols: symbolsOf(structure),
     arranged,
     choiceNames: choiceNames(definition, arranged),
+    rolled: solution.rolled ?? [],
     printing: printingOf(project),
     conventions: project.definition.conventions,
     defined: new Map(definition.loads.map((load) => [load.id, load])),

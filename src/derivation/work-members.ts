@@ -128,7 +128,10 @@ function workMember(setting: Setting, definition: BeamDefinition): MemberWork {
     kind: 'worked',
     work: {
       definition,
-      structure: withTrainsStanding(idealised.asPlaced, outcome.standing ?? []),
+      structure: withTrainsStanding(
+        idealised.asPlaced,
+        (outcome.rolled ?? []).flatMap(({ standing }) => standing),
+      ),
       arranged: idealised.structure,
       carried: new Map(
         idealised.loads.flatMap((view) =>

@@ -126,8 +126,8 @@ export interface BeamSolution {
   readonly results: readonly BeamResult[];
   /** Greatest and least of each case that has no single state. */
   readonly ranges: readonly RangeResult[];
-  /** Axles and lane loads of trains, where the states of their cases have them; absent where there are no trains. */
-  readonly standing?: readonly Load[];
+  /** What trains alone give, by the cases that have some; absent where none has. */
+  readonly rolled?: readonly RolledCase[];
   /** True where an indeterminate beam without E and I was solved with one EI all along. */
   readonly assumesConstantStiffness: boolean;
 }
@@ -164,6 +164,14 @@ export interface TrainPlace {
   readonly axles: readonly { readonly index: number; readonly x: number }[];
   /** Stretches that the lane load covers. */
   readonly lane: readonly { readonly from: number; readonly to: number }[];
+}
+
+/** What the trains of one case give wherever they are, and as loads where they bend the beam most. */
+export interface RolledCase {
+  readonly mark: string;
+  readonly part: RangePart;
+  /** Axles and lane load where the state of the case has them. */
+  readonly standing: readonly Load[];
 }
 
 /** One quantity at one station, and which of its ends is sought. */

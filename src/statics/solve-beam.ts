@@ -20,10 +20,9 @@ export function solveBeam(structure: BeamStructure): BeamOutcome {
   if (stated.kind === 'unsolved') return stated;
   const outcome = rangesOf(structure, solveStates, rolled);
   if (outcome.kind === 'unsolved') return outcome;
-  const standing = rolled.flatMap((one) => one.standing);
   return {
     ...stated,
     ranges: outcome.ranges,
-    ...(standing.length === 0 ? {} : { standing }),
+    ...(rolled.length === 0 ? {} : { rolled }),
   };
 }

@@ -16,6 +16,8 @@ export type Display =
   | 'rotational-stiffness'
   | 'rigidity'
   | 'area'
+  /** A length times a length, as under an influence line for moment. */
+  | 'area-under-line'
   | 'section-modulus'
   | 'inertia'
   | 'unit-weight'
@@ -51,6 +53,7 @@ const units: Readonly<Record<'us' | 'si', Readonly<Record<Display, Unit>>>> = {
     'rotational-stiffness': perRadian('kip', 'ft'),
     rigidity: product('kip', 'ft', 2),
     area: one('in', 2),
+    'area-under-line': one('ft', 2),
     'section-modulus': one('in', 3),
     inertia: one('in', 4),
     'unit-weight': one('pcf'),
@@ -72,6 +75,7 @@ const units: Readonly<Record<'us' | 'si', Readonly<Record<Display, Unit>>>> = {
     'rotational-stiffness': perRadian('kN', 'm'),
     rigidity: product('kN', 'm', 2),
     area: one('mm', 2),
+    'area-under-line': one('m', 2),
     'section-modulus': one('mm', 3),
     inertia: one('mm', 4),
     'unit-weight': product('kN', 'm', -3),

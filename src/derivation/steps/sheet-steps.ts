@@ -9,6 +9,7 @@ export interface CautionStep {
     | 'left-behind'
     | 'handed-on-in-part'
     | 'pattern'
+    | 'moving'
     | 'given'
     | 'axial-shared'
     | 'upward-load';
@@ -30,6 +31,8 @@ export interface FigureStep {
     | 'envelope'
     | 'arrangement'
     | 'range'
+    | 'influence-line'
+    | 'moving-envelope'
     | 'elastic-curve';
   readonly case?: string;
   /** Of an arrangement: how the loads stand, and the extremes that it gives. */

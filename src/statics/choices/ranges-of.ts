@@ -1,5 +1,4 @@
-import type { RolledCase } from '../moving/roll-trains.ts';
-import type { RangePart, RangeResult, Unsolved } from '../solution.ts';
+import type { RangePart, RangeResult, RolledCase, Unsolved } from '../solution.ts';
 import type { BeamStructure } from '../structure.ts';
 import { choiceRange } from './choice-range.ts';
 import {

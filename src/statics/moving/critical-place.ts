@@ -17,6 +17,8 @@ export interface CriticalPlace {
   /** The effect, lane load included, with its own sign; never on the other side of zero from the end sought, since the train may also be off the beam. */
   readonly value: number;
   readonly place: TrainPlace;
+  /** Every axle with its station, on the beam or off it, counted or not; none where the train is off the beam. */
+  readonly axles: TrainPlace['axles'];
   /** The side from which axles come that stand where the line leaps. */
   readonly approach: Approach;
   /** Says which axle stands on what, and between what the others are: the same over a stretch of stations where one rule places the train. */
@@ -59,6 +61,7 @@ export function criticalPlace(
   return {
     value: sense === 'max' ? worst : 0 - worst,
     approach,
+    axles: allAxles(best),
     key: `${best.key} ${occupancyOf(signed, best)}`,
     place: {
       id: train.id,
@@ -136,6 +139,15 @@ function bestWithin(
     if (isWithin(chain.stands[0]?.position ?? NaN)) best = chain;
   }
   return best;
+}
+
+function allAxles({ formation, stands }: Best): TrainPlace['axles'] {
+  return (formation?.groups ?? []).flatMap(({ axles }, index) =>
+    axles.map((axle) => ({
+      index: axle.index,
+      x: (stands[index]?.position ?? NaN) + axle.offset,
+    })),
+  );
 }
 
 /** Which piece of the line each axle stands on: while that stays the same, the sum is one polynomial. */

@@ -1,18 +1,11 @@
 import { extremesOf } from '../piecewise/extremes.ts';
-import type { RangePart, TrainPlace, Unsolved } from '../solution.ts';
+import type { RangePart, RolledCase, TrainPlace, Unsolved } from '../solution.ts';
 import type { BeamSolver } from '../solver-of.ts';
 import { solverOf } from '../solver-of.ts';
 import type { BeamStructure, Load } from '../structure.ts';
 import { checkTrains } from './check-trains.ts';
 import { influenceBasis } from './influence-basis.ts';
 import { trainRange } from './train-range.ts';
-
-/** What the trains of one case give wherever they are, and as loads where they bend the beam most. */
-export interface RolledCase {
-  readonly mark: string;
-  readonly part: RangePart;
-  readonly standing: readonly Load[];
-}
 
 /** The cases with trains, or why the beam has no results. */
 export type RollingOutcome =
