@@ -15,11 +15,10 @@ export function unsolvedDiagnostic(
     return {
       severity: 'error',
       code: 'not-supported',
-      message: `needs compatibility: not supported yet (indeterminate to degree ${determinacy.redundants})`,
+      message:
+        'a support that moves along the member would share its force by axial stiffness, which a beam does not have',
       span: definition.supportsSpan,
-      hints: [
-        'make the member determinate (a roller for a fixed end, a hinge), or work it elsewhere',
-      ],
+      hints: ['let one support alone hold the member along its axis'],
       member: definition.mark,
     };
   }

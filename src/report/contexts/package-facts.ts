@@ -208,6 +208,9 @@ export function assumptionFacts({
   const withSelfWeight = project.members
     .filter(({ selfWeight }) => selfWeight !== undefined)
     .map(({ mark }) => mark);
+  const withAssumedStiffness = derivedOf(members)
+    .filter(({ work }) => work.solution.assumesConstantStiffness)
+    .map(({ work }) => work.definition.mark);
   return {
     assumptions: assumptions.map((one) => ({ ...one, users: users(one.id) })),
     references: references.map((one) => ({ ...one, users: users(one.id) })),
@@ -217,6 +220,8 @@ export function assumptionFacts({
     defaults: defaultsOf(project.definition),
     withSelfWeight,
     hasSelfWeight: withSelfWeight.length > 0,
+    withAssumedStiffness,
+    hasAssumedStiffness: withAssumedStiffness.length > 0,
   };
 }
 
