@@ -8,6 +8,8 @@
  *     ▼
  * narrators                one a kind of step: given, supports, determinacy, equations (loads prepared,
  *     │                    sums in solving order), reasonableness, internal forces, combinations, results
+ *     │ displacements/       E I v″ in singularity functions, integrated twice; virtual work at the extremes
+ *     │ judgeLimits          deflections from the chords of their spans against the limits stated
  *     ▼
  * Section[] of Step        facts with equations as trees; not a sentence in them
  *     │ reworkable         every printed equality worked again from its printed figures
