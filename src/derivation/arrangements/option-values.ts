@@ -61,6 +61,8 @@ export interface TakenPart {
   /** Absent for what always stands. */
   readonly choice?: NumberedChoice;
   readonly option?: string;
+  /** False where the options of the choice all give the same, so that it does not matter which is taken. */
+  readonly matters: boolean;
 }
 
 /**
@@ -81,7 +83,9 @@ export function partsOf(
     }));
     const best = Math.max(...values.map(({ si }) => sign * si));
     const first = values.find(({ si }) => sign * si >= best - 1e-9 * size);
-    return { si: first?.si ?? 0, choice, option: first?.option ?? '' };
+    const worst = Math.min(...values.map(({ si }) => sign * si));
+    const matters = best - worst > 1e-9 * size;
+    return { si: first?.si ?? 0, choice, option: first?.option ?? '', matters };
   });
-  return [{ si: read(fixed) }, ...taken];
+  return [{ si: read(fixed), matters: true }, ...taken];
 }

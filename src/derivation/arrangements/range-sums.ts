@@ -66,15 +66,15 @@ function sumLine(
 
 /** `1, 3` for the loaded spans; `4 least` for what is taken of a carried reaction. */
 function loadedNumbers(parts: readonly TakenPart[]): string {
-  const chosen = parts.flatMap(({ choice, option = '' }) =>
-    choice === undefined ? [] : [{ choice, option }],
+  const chosen = parts.flatMap(({ choice, option = '', matters }) =>
+    choice === undefined ? [] : [{ choice, option, matters }],
   );
   const spans = chosen.filter(({ choice }) => choice.name.kind === 'span');
   const on = spans
     .filter(({ option }) => option !== 'off')
     .map(({ choice }) => String(choice.number));
   const carried = chosen
-    .filter(({ choice }) => choice.name.kind === 'carried')
+    .filter(({ choice, matters }) => choice.name.kind === 'carried' && matters)
     .map(({ choice, option }) => `${choice.number} ${option}`);
   return [...(spans.length > 0 && on.length === 0 ? ['none'] : on), ...carried].join(
     ', ',
