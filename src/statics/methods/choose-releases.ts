@@ -2,6 +2,7 @@ import { bendingRedundants } from '../bending-redundants.ts';
 import { actsAlongBeam, determinacy } from '../determinacy.ts';
 import type { BeamStructure, Restraint } from '../structure.ts';
 import { unknownsOf, type Unknown } from '../unknowns.ts';
+import { stiffnessAt } from './stretches.ts';
 
 /** A reaction that is released, and its restraint. */
 export interface Release {
@@ -21,7 +22,7 @@ export interface ReleaseChoice {
 /**
  * Chooses as many restraints as there are redundants of bending, so that the beam without them stands
  * and statics solves it: a cantilever is best, a simple beam next; interior supports go before
- * outer ones, rigid restraints before springs.
+ * outer ones, and springs, the softest first, before rigid restraints.
  *
  * @throws RangeError where no choice leaves a stable beam.
  */
@@ -101,10 +102,8 @@ function whatIsLeft({ supports, hinges }: BeamStructure): ReleaseChoice['leaves'
 }
 
 /** Least is best. A support that loses one of several restraints across is half released, which reads worse. */
-function rank(
-  { points, supports }: BeamStructure,
-  { releases, leaves }: ReleaseChoice,
-): number {
+function rank(structure: BeamStructure, { releases, leaves }: ReleaseChoice): number {
+  const { points, supports } = structure;
   const from = points[0]?.x ?? 0;
   const to = points.at(-1)?.x ?? 0;
   const kinds = new Set(releases.map(({ restraint }) => restraint.kind));
@@ -120,8 +119,26 @@ function rank(
     (sum, { x }) => sum + Math.abs(2 * x - from - to) / (to - from),
     0,
   );
-  const springs = releases.filter(
-    ({ restraint }) => restraint.stiffness !== undefined,
-  ).length;
-  return left + 2 * half + (kinds.size > 1 ? 1 : 0) + springs / 4 + outer / 100;
+  return (
+    left + 2 * half + (kinds.size > 1 ? 1 : 0) + sway(structure, releases) + outer / 100
+  );
+}
+
+/**
+ * How badly what is left would sway on springs that stay: beside a soft one the movements at the releases
+ * are small differences of great ones, which no figures on a page would carry.
+ */
+function sway(structure: BeamStructure, releases: readonly Release[]): number {
+  const { points, stiffness = [] } = structure;
+  const length = (points.at(-1)?.x ?? 0) - (points[0]?.x ?? 0);
+  const EI = stiffnessAt(stiffness, points[0]?.x ?? 0);
+  return releasable(structure).reduce((sum, { unknown, restraint }) => {
+    const isReleased = releases.some(
+      (one) =>
+        one.unknown.point === unknown.point && one.unknown.index === unknown.index,
+    );
+    if (isReleased || restraint.stiffness === undefined) return sum;
+    const reach = restraint.kind === 'moment' ? length : length ** 3;
+    return sum + 0.5 + 2 * Math.log10(1 + EI / (restraint.stiffness * reach));
+  }, 0);
 }
