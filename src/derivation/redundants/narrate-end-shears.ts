@@ -4,11 +4,11 @@ import {
   plus,
   quotient,
   sum,
-  type Expression,
   type Statement,
+  type StatementLine,
   type Term,
 } from '../../equation/index.ts';
-import { tidy, value } from '../printing.ts';
+import { tidy, value, type Printing } from '../printing.ts';
 import type { ContinuousStep } from '../steps/three-moment-steps.ts';
 import {
   coupleAtRight,
@@ -48,69 +48,48 @@ function shearAt(
     readonly moments: readonly number[];
   },
 ): Statement {
-  const { context, beam } = setting;
-  const { printing } = context;
+  const { printing } = setting.context;
   const { end, index, moments } = at;
   const { couple } = coupleAtRight(setting, index);
-  const [a, b] = [moments[index] ?? 0, (moments[index + 1] ?? 0) + couple];
-  const simple = end === 0 ? state.stiffness.simple.a : state.stiffness.simple.b;
+  const pair = [(moments[index + 1] ?? 0) + couple, 0 - (moments[index] ?? 0)];
+  const { a, b } = state.stiffness.simple;
+  const simple = end === 0 ? a : b;
+  const left = name(symbols.force(end));
+  const found = value(printing, 'force', state.shears[end]);
+  const boxed: StatementLine = { chain: [{ sign: '=', of: found }], boxed: true };
+  const figures = pair
+    .filter((si) => si !== 0)
+    .map((si) => termOf(printing, 'moment', si));
+  if (figures.length === 0 && simple === 0) return { lines: [{ left, ...boxed }] };
   const sign = end === 0 ? 1 : -1;
-  const moment = (si: number): Expression => value(printing, 'moment', Math.abs(si));
-  const numbers: readonly Term[] = [
-    ...(b === 0 ? [] : [{ sign: b < 0 ? -1 : 1, of: moment(b) } as const]),
-    ...(a === 0 ? [] : [{ sign: a < 0 ? 1 : -1, of: moment(a) } as const]),
-  ];
-  const names = sum(
+  const difference = sum(
     name(supportMoment(setting, index + 1)),
     ...(couple === 0 ? [] : [name(jointLoadSymbol(points[1], 'couple'))]),
     minus(name(supportMoment(setting, index))),
   );
-  const force = value(printing, 'force', state.shears[end]);
-  const left = name(symbols.force(end));
-  const boxed = { chain: [{ sign: '=' as const, of: force }], boxed: true };
-  if (numbers.length === 0 && simple === 0) return { lines: [{ left, ...boxed }] };
-  const terms = (pair: Expression, own: Expression, ownSign: 1 | -1): Expression =>
-    sum(
-      ...(simple === 0 ? [] : [{ sign: ownSign, of: own }]),
-      ...(beam.spans.length === 0 ? [] : [sign === 1 ? plus(pair) : minus(pair)]),
-    );
-  const size = value(printing, 'force', Math.abs(simple));
-  const ownSign = simple < 0 ? -1 : 1;
-  return {
-    lines: [
+  const own = simple === 0 ? [] : [plus(name(symbols.simpleForce(end)))];
+  const ownFigure = simple === 0 ? [] : [termOf(printing, 'force', simple)];
+  const symbolic: StatementLine = {
+    left,
+    chain: [
       {
-        left,
-        chain: [
-          {
-            sign: '=',
-            of: terms(
-              quotient(names, name(symbols.length)),
-              name(symbols.simpleForce(end)),
-              1,
-            ),
-          },
-        ],
-        recheck: 'none',
+        sign: '=',
+        of: sum(...own, { sign, of: quotient(difference, name(symbols.length)) }),
       },
-      ...(numbers.length === 0
-        ? []
-        : [
-            {
-              chain: [
-                {
-                  sign: '=' as const,
-                  of: terms(
-                    quotient(sum(...numbers), tidy(printing, 'length', span.length)),
-                    size,
-                    ownSign,
-                  ),
-                },
-              ],
-            },
-          ]),
-      boxed,
     ],
+    recheck: 'none',
   };
+  if (figures.length === 0) return { lines: [symbolic, boxed] };
+  const over = quotient(sum(...figures), tidy(printing, 'length', span.length));
+  const numeric: StatementLine = {
+    chain: [{ sign: '=', of: sum(...ownFigure, { sign, of: over }) }],
+  };
+  return { lines: [symbolic, numeric, boxed] };
+}
+
+/** A value as a term with its sign. */
+function termOf(printing: Printing, what: 'force' | 'moment', si: number): Term {
+  return { sign: si < 0 ? -1 : 1, of: value(printing, what, Math.abs(si)) };
 }
 
 /** At a built-in end the moment that acts on the span: counterclockwise it is the bending moment at the right end, less than nothing at the left. */

@@ -2,7 +2,6 @@ import {
   cancelUnits,
   minus,
   name,
-  number,
   product,
   sum,
   type Expression,
@@ -13,23 +12,22 @@ import {
 import { loadTerm, mirrored, type SpanLoad } from '../../statics/index.ts';
 import { pureUnit } from '../../units/index.ts';
 import type { CaseContext } from '../case-context.ts';
-import { componentSymbol, sizeFigure } from '../load-figures.ts';
 import { figureIn } from '../narrators/segment-functions.ts';
 import { tidy, value } from '../printing.ts';
 import { distanceSymbol } from '../symbols.ts';
 import type { TermSpan } from '../steps/three-moment-steps.ts';
 import {
-  coupleAtRight,
   spansOf,
   type ContinuousSetting,
   type End,
   type OneSpan,
 } from './continuous-setting.ts';
-import { flexibilities, simpleMoments, turnOfEnd } from './held-by-turns.ts';
+import { simpleMoments } from './held-by-turns.ts';
+import { sizeOfLoad } from './load-sizes.ts';
 import { loadTermForm, type SeenLoad } from './load-term-forms.ts';
-import { jointLoadSymbol } from './narrate-joint-loads.ts';
-import { referenceRigidity } from './rigidity.ts';
 import { spanName } from './slope-setting.ts';
+import { steppedTerms } from './stepped-terms.ts';
+import { workedLines } from './worked-lines.ts';
 
 /** Load terms of every loaded span at the ends whose support has an equation; of a stepped span its factors too. */
 export function narrateLoadTerms(
@@ -54,112 +52,6 @@ export function narrateLoadTerms(
   });
 }
 
-/** A stepped span: factors from its flexibilities, load terms from the turns of its ends. */
-function steppedTerms(
-  setting: ContinuousSetting,
-  { state, symbols, terms }: OneSpan,
-  { ends, index }: { readonly ends: readonly End[]; readonly index: number },
-): readonly Statement[] {
-  const { printing } = setting.context;
-  const six = (of: Expression): Expression => product(number(6), of);
-  const length = (si: number): Figure => value(printing, 'length', si);
-  const direct = ends.flatMap((end): readonly Statement[] => {
-    const which = end === 0 ? 'aa' : 'bb';
-    const si = end === 0 ? terms.left.direct : terms.right.direct;
-    return [
-      ...flexibilities(setting, state, [which]),
-      worked(name(symbols.direct(end)), six(name(symbols.flexibility(which))), {
-        numbers: six(length(si / 6)),
-        found: length(si),
-      }),
-    ];
-  });
-  const cross = [
-    ...flexibilities(setting, state, ['ab']),
-    worked(name(symbols.cross), six(name(symbols.flexibility('ab'))), {
-      numbers: six(length(terms.cross / 6)),
-      found: length(terms.cross),
-    }),
-  ];
-  const loads = ends.flatMap((end): readonly Statement[] => {
-    const si = knownTurn(setting, terms, end);
-    if (si === 0) return [];
-    const { couple, point } = coupleAtRight(setting, index);
-    const factor = end === 0 ? terms.cross : terms.right.direct;
-    const turned = si - factor * couple;
-    const EI = referenceRigidity(setting.context);
-    const parts = [
-      ...(turned === 0
-        ? []
-        : [
-            {
-              sign: end === 0 ? -1 : 1,
-              symbols: six(product(EI, name(symbols.turn(end)))),
-              numbers: six(value(printing, 'rigidity', Math.abs(turned) / 6)),
-              si: turned,
-            } as const,
-          ]),
-      ...(couple === 0
-        ? []
-        : [
-            {
-              sign: 1,
-              symbols: product(
-                name(end === 0 ? symbols.cross : symbols.direct(1)),
-                name(jointLoadSymbol(point, 'couple')),
-              ),
-              numbers: product(
-                length(factor),
-                value(printing, 'moment', Math.abs(couple)),
-              ),
-              si: couple,
-            } as const,
-          ]),
-    ];
-    return [
-      ...turnOfEnd(setting, state, end),
-      worked(
-        name(symbols.term(end)),
-        sum(...parts.map(({ sign, symbols: of }) => ({ sign, of }) as const)),
-        {
-          numbers: sum(
-            ...parts.map(({ si: own, numbers: of }): Term => ({
-              sign: own < 0 ? -1 : 1,
-              of,
-            })),
-          ),
-          found: value(printing, 'rigidity', si),
-        },
-      ),
-    ];
-  });
-  return [...direct, ...cross, ...loads];
-}
-
-/** The load term of a stepped span, free curvature in it. */
-export function knownTurn(
-  { beam }: ContinuousSetting,
-  terms: OneSpan['terms'],
-  end: End,
-): number {
-  const { load, turn } = end === 0 ? terms.left : terms.right;
-  return load + 6 * beam.EI * turn;
-}
-
-function worked(
-  left: Expression,
-  symbols: Expression,
-  { numbers, found }: { readonly numbers: Expression; readonly found: Figure },
-): Statement {
-  return {
-    lines: [
-      { left, chain: [{ sign: '=', of: symbols }], recheck: 'none' },
-      { chain: [{ sign: '=', of: numbers }] },
-      { chain: [{ sign: '=', of: found }] },
-    ],
-  };
-}
-
 /** The term of a span of one stiffness at an end: each load by its formula, their sum times EI₀ over EI. */
 function termAt(
   setting: ContinuousSetting,
@@ -178,7 +70,7 @@ function termAt(
   const isAlone = parts.length === 1 && ratio === 1;
   const each = parts.map(({ load, symbolic, numeric }): Statement => {
     const left = name(symbols.term(end, isAlone ? undefined : numberOf(context, load)));
-    return worked(left, symbolic, {
+    return workedLines(left, symbolic, {
       numbers: cancelUnits(numeric),
       found: rigidity(loadTerm(load, span.length)),
     });
@@ -238,7 +130,7 @@ function partOf(
           subscript: `${number_}/${from}`,
           meaning: `distance of the ${which} end of a distributed load from a support`,
         });
-  const sizes = sizesOf(context, load);
+  const sizes = sizeOfLoad(context, load);
   const seen = (which: 'symbolic' | 'numeric'): SeenLoad => ({
     ...base,
     size: sizes.size[which],
@@ -258,64 +150,4 @@ function partOf(
     symbolic: signed(loadTermForm(seen('symbolic'))),
     numeric: signed(loadTermForm(seen('numeric'))),
   };
-}
-
-interface Read {
-  readonly symbolic: Expression;
-  readonly numeric: Expression;
-}
-
-/** The size of a load as its formula speaks of it, and the sign that its sense gives it. */
-function sizesOf(
-  context: CaseContext,
-  load: SpanLoad,
-): { readonly sign: 1 | -1; readonly size: Read; readonly intensity?: Read } {
-  const { symbols, shareOf, printing, structure } = context;
-  const share = 'at' in load ? '' : shareOf(load.id, load.resultant);
-  const symbol = symbols.load(load.id, share);
-  if (load.kind === 'couple') {
-    const size = sizeFigure(context, load.id, 'moment', Math.abs(load.couple));
-    return {
-      sign: load.couple < 0 ? -1 : 1,
-      size: { symbolic: name(symbol), numeric: size },
-    };
-  }
-  if (load.kind === 'force') {
-    const own = structure.loads.find(({ id }) => id === load.id);
-    const isSlanted = own?.kind === 'point' && own.fx !== 0;
-    const size = Math.abs(load.force);
-    return {
-      sign: load.force < 0 ? -1 : 1,
-      size: {
-        symbolic: name(isSlanted ? componentSymbol(symbol, 'y') : symbol),
-        numeric: isSlanted
-          ? value(printing, 'force', size)
-          : sizeFigure(context, load.id, 'force', size),
-      },
-    };
-  }
-  const { resultant } = load;
-  const isSlanted = resultant.direction[0] !== 0;
-  const size: Read = {
-    symbolic: name(isSlanted ? componentSymbol(symbol, 'y') : symbol),
-    numeric: value(
-      printing,
-      'force',
-      resultant.magnitude * Math.abs(resultant.direction[1]),
-    ),
-  };
-  const sign = load.intensity < 0 ? -1 : 1;
-  if (isSlanted) return { sign, size };
-  const intensity: Read = {
-    symbolic: name(symbols.intensity(load.id, load.kind === 'uniform' ? '' : share)),
-    numeric: sizeFigure(context, load.id, 'force-per-length', Math.abs(load.intensity)),
-  };
-  const isOneUniform = load.kind === 'triangle' || isUniform(context, load.id);
-  return isOneUniform ? { sign, size, intensity } : { sign, size };
-}
-
-/** True of a load that is uniform throughout, not a rectangle under a slope. */
-function isUniform({ structure }: CaseContext, id: string): boolean {
-  const load = structure.loads.find((one) => one.id === id);
-  return load?.kind === 'distributed' && load.y1 === load.y2 && load.x1 === load.x2;
 }

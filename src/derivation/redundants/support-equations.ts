@@ -25,7 +25,8 @@ import {
   type End,
   type OneSpan,
 } from './continuous-setting.ts';
-import { knownTurn } from './narrate-load-terms.ts';
+import { knownSide } from './known-side.ts';
+import { knownTurn } from './stepped-terms.ts';
 import { referenceRigidity, rigidityFigure } from './rigidity.ts';
 
 /** A span beside a support, and which of its ends is there. */
@@ -43,19 +44,6 @@ export function knownSymbol(point: string): Symbol {
     subscript: point,
     meaning: `known side of the equation of the support at ${point}`,
   };
-}
-
-/** The known side in SI: load terms, settlements, warmth, and moments that statics alone gives. */
-export function knownSide(
-  setting: ContinuousSetting,
-  { equations, moments }: ThreeMoment,
-  { support, before, after, right }: ThreeMomentEquation,
-): number {
-  const isUnknown = (of: number): boolean =>
-    equations.some((one) => one.support === of);
-  const share = (of: number, factor: number): number =>
-    isUnknown(of) ? 0 : factor * (moments[of] ?? 0);
-  return right - share(support - 1, before) - share(support + 1, after);
 }
 
 /** Every equation: in symbols, and its known side worked out. */
@@ -247,13 +235,13 @@ function knownStatement(
         sign: si < 0 ? 1 : -1,
         of: product(
           value(context.printing, 'moment', Math.abs(si)),
-          countedFigure(setting, one),
+          tidy(context.printing, 'length', one.terms.cross),
         ),
       };
     }),
   ];
   const left = name(knownSymbol(beam.supports[support]?.point ?? ''));
-  const found = value(context.printing, 'rigidity', knownSide(setting, work, equation));
+  const found = value(context.printing, 'rigidity', knownSide(work, equation));
   const symbols = terms('symbols');
   if (symbols.length === 0)
     return { lines: [{ left, chain: [{ sign: '=', of: found }] }] };
@@ -264,12 +252,4 @@ function knownStatement(
       { chain: [{ sign: '=', of: found }] },
     ],
   };
-}
-
-/** The length that counts, or the factor g of a stepped span, as a figure. */
-export function countedFigure(
-  { context }: ContinuousSetting,
-  { terms }: OneSpan,
-): Figure {
-  return tidy(context.printing, 'length', terms.cross);
 }
