@@ -34,7 +34,8 @@ const mostPlaces = 5;
 
 /**
  * The effects that a sheet works: each support's reaction, and shear and moment where they are greatest
- * and least along the member; those that a train does not cause left out.
+ * and least along the member (shear at an end is the reaction there); those that a train does not
+ * cause left out.
  */
 export function governingEffects(
   { arranged, mark }: CaseContext,
@@ -44,14 +45,26 @@ export function governingEffects(
   const solver = solverOf(arranged);
   const basis = solver.kind === 'solver' ? influenceBasis(arranged, solver) : undefined;
   if (basis === undefined) return [];
-  return sought(rolled).flatMap((one) => worked(basis, trains, one));
+  const { points } = arranged;
+  const ends = [points[0]?.x ?? 0, points.at(-1)?.x ?? 0] as const;
+  return sought(rolled, ends).flatMap((one) => worked(basis, trains, one));
 }
 
 type Sought = Pick<GoverningEffect, 'of' | 'sense' | 'effect'> & {
   readonly value: number;
 };
 
-function sought({ part }: RolledCase): readonly Sought[] {
+function isAtEnd(ends: readonly number[], effect: Effect): boolean {
+  if (effect.kind === 'reaction') return false;
+  const [first = 0, last = 0] = ends;
+  const near = 1e-9 * (last - first);
+  return effect.x - first <= near || last - effect.x <= near;
+}
+
+function sought(
+  { part }: RolledCase,
+  ends: readonly [number, number],
+): readonly Sought[] {
   const reactions = part.reactions.flatMap(({ point, y, moment }): readonly Sought[] =>
     (['y', 'moment'] as const).flatMap((component) => {
       const range = component === 'y' ? y : moment;
@@ -76,7 +89,11 @@ function sought({ part }: RolledCase): readonly Sought[] {
         .filter((one) => one.of === of)
         .map(({ value }) => Math.abs(value)),
     );
-  return [...reactions, ...along].filter(
+  // At an end of the member the shear is what the support there gives, or nothing.
+  const inside = along.filter(
+    ({ of, effect }) => of === 'moment' || !isAtEnd(ends, effect),
+  );
+  return [...reactions, ...inside].filter(
     ({ of, value }) => Math.abs(value) > 1e-9 * size(of),
   );
 }

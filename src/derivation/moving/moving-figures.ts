@@ -8,7 +8,7 @@ import { memberPicture, pictureSupports } from '../pictures/member-picture.ts';
 import { countOf, lengthText, unitName, value } from '../printing.ts';
 import type { QuantityHead } from '../steps/range-steps.ts';
 import type { GoverningEffect } from './governing-effects.ts';
-import { axleSymbol } from './moving-symbols.ts';
+import { axleSymbol, laneSymbol } from './moving-symbols.ts';
 import { ordinatesUnder, ordinateUnit } from './ordinates.ts';
 
 /** An influence line under the member, the axles that count standing at the worst place. */
@@ -17,15 +17,25 @@ export function influenceFigure(
   effect: GoverningEffect,
   head: QuantityHead,
 ): FigureSpec {
-  const { line, critical } = effect;
+  const { line, critical, train } = effect;
+  const { lane = 0 } = train;
   const picture = memberPicture(context, {
     supports: pictureSupports(context),
     loads: [
       ...critical.place.axles.map(({ index, x }) => ({
-        kind: 'point' as const,
+        kind: 'force' as const,
         x,
-        direction: [0, -1] as const,
+        degrees: 270,
+        size: train.axles[index] ?? 0,
         label: symbolLabel(axleSymbol(index)),
+      })),
+      ...critical.place.lane.map(({ from, to }) => ({
+        kind: 'distributed' as const,
+        from,
+        to,
+        degrees: 270,
+        sizes: [lane, lane] as const,
+        labels: [symbolLabel(laneSymbol), undefined] as const,
       })),
     ],
     reactions: [],

@@ -24,8 +24,8 @@ export interface PlaceRow {
   readonly isWorst: boolean;
 }
 
-/** A stretch of the member. */
-export interface StretchFact {
+/** A stretch of the member that a lane load covers. */
+export interface LaneStretch {
   readonly from: Place;
   readonly to: Place;
 }
@@ -68,7 +68,7 @@ export type MovingStep =
       readonly off: readonly number[];
       readonly leftOut: readonly number[];
       readonly ordinates?: Statement;
-      readonly lane: readonly StretchFact[];
+      readonly lane: readonly LaneStretch[];
       readonly sum: Statement;
       readonly places: readonly PlaceRow[];
     }
