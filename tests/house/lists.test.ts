@@ -45,6 +45,7 @@ describe('codes of diagnostics', () => {
       'depends on the disk, not on the folder: tests/cli/output-files.test.ts',
     'check-failed':
       'no input is known to cause it: tests/derivation/derive-members.test.ts',
+    'needs-stiffness': 'found by solving: tests/derivation/unsolved-words.test.ts',
     unstable: 'found by solving: tests/cli/member-lines.test.ts',
     'template-fault': 'found by composing: tests/pipeline.test.ts',
     'set-otherwise': 'found by laying out: tests/cli/commands/bind.test.ts',

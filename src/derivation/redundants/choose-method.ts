@@ -35,7 +35,7 @@ export interface MethodChoice {
 
 /**
  * The hand method that an engineer would take for an indeterminate beam: three moments for simple
- * supports in a row (or moment distribution, where `preferred` asks for it), the force method for
+ * supports in a row (or moment distribution or slope-deflection, where `preferred` asks for it), the force method for
  * one or two redundants, slope-deflection for all else, which leaves no stable beam out.
  */
 export function chooseMethod(given: BeamStructure, preferred?: string): MethodChoice {
@@ -43,7 +43,7 @@ export function chooseMethod(given: BeamStructure, preferred?: string): MethodCh
   const structure = tidyStructure(given);
   const redundants = bendingRedundants(structure);
   if (isContinuous(structure)) {
-    return preferred === 'moment-distribution'
+    return preferred === 'moment-distribution' || preferred === 'slope-deflection'
       ? { method: preferred, why: 'asked-for', redundants }
       : { method: 'three-moment', why: 'continuous', redundants };
   }

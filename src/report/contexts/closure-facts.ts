@@ -3,7 +3,7 @@ import { displayUnit, formatNumber, unitText } from '../../units/index.ts';
 import type { MemberReport, ReportInput } from '../report-input.ts';
 
 /** Columns that stand side by side on a sheet; more cases go into further tables. */
-const mostCases = 6;
+const mostCases = 7;
 
 interface Row {
   readonly label: string;

@@ -23,6 +23,11 @@ describe('the choice of a hand method', () => {
   test('takes moment distribution only where it is asked for and fits', () => {
     const continuous = beam({ points, supports: { A: pin, B: roller(), D: roller() } });
     expect(chosen(continuous, 'moment-distribution')[0]).toBe('moment-distribution');
+    expect(chosen(continuous, 'slope-deflection')).toEqual([
+      'slope-deflection',
+      'asked-for',
+      1,
+    ]);
     const propped = beam({ points, supports: { A: fixed, D: roller() } });
     expect(chosen(propped, 'moment-distribution')[0]).toBe('force');
   });

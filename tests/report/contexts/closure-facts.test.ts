@@ -63,9 +63,9 @@ describe('the closure as it is printed', () => {
   });
 
   test('goes on in a further table where there are many cases', () => {
-    const marks = ['D', 'E', 'F', 'G', 'H', 'I', 'K'];
+    const marks = ['D', 'E', 'F', 'G', 'H', 'I', 'K', 'M'];
     expect(factsOf(marks)).toMatchObject({
-      tables: [{ cases: marks.slice(0, 6) }, { cases: ['K'], applied: [], again: [] }],
+      tables: [{ cases: marks.slice(0, 7) }, { cases: ['M'], applied: [], again: [] }],
     });
   });
 });
