@@ -4,7 +4,6 @@ import {
   product,
   quotient,
   sum,
-  type Expression,
   type Figure,
   type Statement,
 } from '../../equation/index.ts';
