@@ -73,14 +73,14 @@ function choicesStep(
 
 function choiceRow(
   { structure, symbols }: CaseContext,
-  { number, name, text, choice }: NumberedChoice,
+  { name, text, choice, options }: NumberedChoice,
 ): ChoiceRow {
   const ids = choice.options.flatMap(({ loads }) => loads.map(({ id }) => id));
   const held = structure.loads.filter((load) =>
     ids.some((id) => id === load.id || id.startsWith(`${load.id}:`)),
   );
   return {
-    number,
+    numbers: options.flatMap(({ number }) => number ?? []),
     ...kindOf(structure, name),
     text,
     loads: held.map((load) =>

@@ -35,16 +35,19 @@ function optionTable(
       cell(context.printing, displayOf(column), read(column), decimals[index] ?? 0),
     );
   const always = cells(({ read }) => read(fixed));
-  const rows = choices.flatMap(({ number, name, text, options }) =>
-    options
-      // An empty span gives nothing of anything.
-      .filter((option) => name.kind === 'carried' || option.name !== 'off')
-      .map((option): OptionRow => ({
-        number,
-        text,
-        ...(name.kind === 'carried' ? { option: option.name } : {}),
-        cells: cells(({ read }) => read(option.result)),
-      })),
+  const rows = choices.flatMap(({ name, text, options }) =>
+    options.flatMap(({ number, name: option, result }): readonly OptionRow[] =>
+      number === undefined
+        ? []
+        : [
+            {
+              number,
+              text,
+              ...(name.kind === 'carried' ? { option } : {}),
+              cells: cells(({ read }) => read(result)),
+            },
+          ],
+    ),
   );
   const hasFixed = columns.some(({ read }) => read(fixed) !== 0);
   return {

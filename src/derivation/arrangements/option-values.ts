@@ -11,13 +11,19 @@ import type { MemberContext } from '../case-context.ts';
 import { carriedText, spanText, type ChoiceName } from './choice-names.ts';
 import type { Quantity } from './quantities.ts';
 
-/** A choice as the sheet numbers it, with what each of its options gives alone. */
+/** An option as the sheet numbers it; an empty span has no number. */
+export interface NumberedOption {
+  readonly number?: number;
+  readonly name: string;
+  readonly result: BeamResult;
+}
+
+/** A choice with what each of its options gives alone. */
 export interface NumberedChoice {
-  readonly number: number;
   readonly name: ChoiceName;
   readonly text: string;
   readonly choice: LoadChoice;
-  readonly options: readonly { readonly name: string; readonly result: BeamResult }[];
+  readonly options: readonly NumberedOption[];
 }
 
 /** What always stands, and the choices in the order of the sheet. */
@@ -43,14 +49,21 @@ export function takeApart(
       ? undefined
       : outcome.cases.find((one) => one.mark === mark);
   if (found === undefined) throw new RangeError(`case ${mark} was not taken apart`);
+  let count = 0;
   return {
     fixed: found.fixed,
     range: rangeOfOptions(found),
-    choices: found.choices.map(({ choice, options }, index) => {
+    choices: found.choices.map(({ choice, options }): NumberedChoice => {
       const name = choiceNames.get(choice.id);
       if (name === undefined) throw new RangeError(`choice ${choice.id} has no name`);
       const text = name.kind === 'span' ? spanText(name) : carriedText(name);
-      return { number: index + 1, name, text, choice, options };
+      const numbered = options.map((option): NumberedOption => {
+        // An empty span gives nothing of anything.
+        if (name.kind === 'span' && option.name === 'off') return option;
+        count += 1;
+        return { ...option, number: count };
+      });
+      return { name, text, choice, options: numbered };
     }),
   };
 }
@@ -58,9 +71,8 @@ export function takeApart(
 /** One part of a greatest or least: what always stands, or what is taken of a choice. */
 export interface TakenPart {
   readonly si: number;
-  /** Absent for what always stands. */
-  readonly choice?: NumberedChoice;
-  readonly option?: string;
+  /** Its number on the sheet; absent for what always stands, and for an empty span. */
+  readonly number?: number;
   /** False where the options of the choice all give the same, so that it does not matter which is taken. */
   readonly matters: boolean;
 }
@@ -77,15 +89,16 @@ export function partsOf(
   const size = Math.max(Math.abs(ends.max), Math.abs(ends.min));
   const sign = sense === 'max' ? 1 : -1;
   const taken = choices.map((choice): TakenPart => {
-    const values = choice.options.map(({ name, result }) => ({
-      option: name,
+    const values = choice.options.map(({ number, result }) => ({
+      number,
       si: read(result),
     }));
     const best = Math.max(...values.map(({ si }) => sign * si));
     const first = values.find(({ si }) => sign * si >= best - 1e-9 * size);
     const worst = Math.min(...values.map(({ si }) => sign * si));
     const matters = best - worst > 1e-9 * size;
-    return { si: first?.si ?? 0, choice, option: first?.option ?? '', matters };
+    const { si = 0, number } = first ?? {};
+    return { si, matters, ...(number === undefined ? {} : { number }) };
   });
   return [{ si: read(fixed), matters: true }, ...taken];
 }

@@ -56,27 +56,17 @@ function sumLine(
       : [{ sign: si < 0 ? -1 : 1, of: print(Math.abs(si)) }],
   );
   const total = { sign: '=' as const, of: print(quantity.ends[sense]) };
-  const margin = loadedNumbers(parts);
   return {
     left: quantity.left(sense),
     chain: terms.length < 2 ? [total] : [{ sign: '=', of: sum(...terms) }, total],
-    ...(margin === '' ? {} : { margin }),
+    margin: loadedNumbers(parts),
   };
 }
 
-/** `1, 3` for the loaded spans; `4 least` for what is taken of a carried reaction. */
+/** The numbers of what stands, as far as the sum depends on it: `1, 3`. */
 function loadedNumbers(parts: readonly TakenPart[]): string {
-  const chosen = parts.flatMap(({ choice, option = '', matters }) =>
-    choice === undefined ? [] : [{ choice, option, matters }],
+  const taken = parts.flatMap(({ number, matters }) =>
+    number === undefined || !matters ? [] : [number],
   );
-  const spans = chosen.filter(({ choice }) => choice.name.kind === 'span');
-  const on = spans
-    .filter(({ option }) => option !== 'off')
-    .map(({ choice }) => String(choice.number));
-  const carried = chosen
-    .filter(({ choice, matters }) => choice.name.kind === 'carried' && matters)
-    .map(({ choice, option }) => `${choice.number} ${option}`);
-  return [...(spans.length > 0 && on.length === 0 ? ['none'] : on), ...carried].join(
-    ', ',
-  );
+  return taken.length === 0 ? 'none' : taken.join(', ');
 }

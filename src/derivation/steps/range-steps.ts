@@ -12,9 +12,9 @@ export interface QuantityHead {
   readonly side?: 'left' | 'right';
 }
 
-/** One of the things that may stand or not, with the number that it has on the sheet. */
+/** One of the things that may stand or not, with the number that it has on the sheet; a carried reaction has one an end. */
 export interface ChoiceRow {
-  readonly number: number;
+  readonly numbers: readonly number[];
   /** The loads of one span, those at one support, or a carried reaction. */
   readonly kind: 'span' | 'support' | 'carried';
   /** `A–B`, `B`, `B2.C`. */
@@ -26,7 +26,7 @@ export interface ChoiceRow {
 
 /** The values of one thing that may stand, down the columns of a table. */
 export interface OptionRow {
-  /** Number of the choice; absent for what always stands. */
+  /** Absent for what always stands. */
   readonly number?: number;
   readonly text: string;
   /** Of a carried reaction: which end. */

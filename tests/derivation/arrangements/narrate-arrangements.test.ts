@@ -36,7 +36,11 @@ describe('the section of a patterned case', () => {
   test('numbers what may stand, overhangs too, with its loads', () => {
     const step = stepOf(stepsOf(overhanging, 'arrangements', 'L'), 'choices');
     expect(
-      step.rows.map(({ number, text: of, isOverhang }) => [number, of, isOverhang]),
+      step.rows.map(({ numbers, text: of, isOverhang }) => [
+        ...numbers,
+        of,
+        isOverhang,
+      ]),
     ).toEqual([
       [1, 'A–B', false],
       [2, 'B–C', true],
@@ -216,7 +220,9 @@ describe('a member that carries one with patterned spans', () => {
     expect(text(carrying)).toContain('R_A, max = 5.000 kN');
     expect(text(carrying)).toContain('R_A, min = −0.800 kN');
     const step = stepOf(stepsOf(carrying, 'arrangements', 'L'), 'choices');
-    expect(step.rows).toMatchObject([{ number: 1, kind: 'carried', text: 'B1.A' }]);
+    expect(step.rows).toMatchObject([
+      { numbers: [1, 2], kind: 'carried', text: 'B1.A' },
+    ]);
     const governing = stepOf(stepsOf(carrying, 'arrangements', 'L'), 'arrangement');
     expect(governing.extremes[0]).toMatchObject({
       what: 'moment-max',
