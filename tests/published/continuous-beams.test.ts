@@ -1,4 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { resultsOf, workProject } from '../../src/index.ts';
+import { readResults } from '../../src/results/index.ts';
+import { memoryWorld } from '../../src/world/index.ts';
+import { siProject } from '../support/derived.ts';
+import { beamYaml } from '../support/folder.ts';
 import { expectExactly, expectPrinted } from '../support/in-words.ts';
 import { programFigures } from '../support/program-figures.ts';
 
@@ -247,5 +252,48 @@ describe('beams fixed at both ends, handbook formulas from memory', () => {
     expectExactly(found.up('B'), '63 kN');
     expectExactly(found.turn('A'), '36 kN m');
     expectExactly(found.turn('B'), '-54 kN m');
+  });
+});
+
+describe('pattern loading of three equal spans, coefficients from memory', () => {
+  /** One patterned case; the program finds the arrangements. */
+  const patterned = () => {
+    const worked = workProject(
+      memoryWorld({
+        'p/project.yaml': siProject,
+        'p/loads.yaml': 'cases: { Q: { title: Live, kind: live, pattern: true } }\n',
+        'p/members/b1.yaml': beamYaml({
+          points: '{ A: 0 m, B: 5 m, C: 10 m, D: 15 m }',
+          supports: rollers('A', 'B', 'C', 'D'),
+          loads: '[ { case: Q, uniform: 20 kN/m } ]',
+        }),
+      }),
+      'p',
+    );
+    const reading = readResults(resultsOf(worked, { stations: 6 }));
+    if (reading.kind !== 'results') throw new Error(reading.kind);
+    const [member] = reading.results.members;
+    if (member === undefined || !('results' in member)) throw new Error('unsolved');
+    const entry = member.results.Q!;
+    if (!('kind' in entry)) throw new Error('no range');
+    return entry;
+  };
+
+  test('greatest span moments 0.1013 and 0.075, least support moment − 0.1167 w L²', () => {
+    const entry = patterned();
+    expectPrinted(entry.moment.max.value * 1000, '50.6 kN m');
+    expectPrinted(entry.moment.min.value / (20 * 25), '-0.1167');
+    // The middle of the middle span, which it alone loads: station 4 of 7.
+    const middle = entry.stations![3]!;
+    expectExactly(middle.moment_max.value * 1000, '37.5 kN m');
+    // And the least there, with both end spans loaded: − 0.050.
+    expectExactly(middle.moment_min.value * 1000, '-25 kN m');
+  });
+
+  test('reactions from − 0.05 to 0.45 at the ends and up to 1.2 w L inside', () => {
+    const [end, inner] = patterned().reactions;
+    expectExactly(end!.y!.max.value * 1000, '45 kN');
+    expectExactly(end!.y!.min.value * 1000, '-5 kN');
+    expectExactly(inner!.y!.max.value * 1000, '120 kN');
   });
 });

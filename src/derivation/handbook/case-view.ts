@@ -2,7 +2,7 @@ import type { BeamStructure, Restraint, Support } from '../../statics/index.ts';
 import { totalLoads, type LoadAmount, type TotalLoads } from './total-loads.ts';
 
 /** A support as handbooks know them: it holds y, or y and the rotation. */
-export interface ViewSupport {
+interface ViewSupport {
   readonly point: string;
   /** Distance from the end that the view begins at, m. */
   readonly at: number;

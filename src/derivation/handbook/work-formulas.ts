@@ -87,7 +87,7 @@ export function measureOf(gives: Quantity): 'force' | 'moment' | 'deflection' {
 }
 
 /** The size of an amount, SI. */
-export function sizeOfAmount(amount: Amount): number {
+function sizeOfAmount(amount: Amount): number {
   return 'of' in amount ? amount.of.si : amount.si;
 }
 
