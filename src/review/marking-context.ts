@@ -8,7 +8,7 @@ import {
   type CaseFactor,
 } from '../statics/index.ts';
 
-import { reactionKey } from './cut-keys.ts';
+import { reactionKey } from './reaction-key.ts';
 
 /** What steps are marked against: a member under one case, all cases together, or a combination. */
 export interface MarkingContext {

@@ -9,6 +9,7 @@ import {
   type Symbol,
 } from '../../equation/index.ts';
 import type { MarkingContext } from '../marking-context.ts';
+import { writtenSymbol } from '../reading/written-symbol.ts';
 import type { Atom } from '../matching/atoms.ts';
 import type { Slip } from '../matching/slips.ts';
 import { asFigure } from './phrases.ts';
@@ -55,21 +56,31 @@ function termOf(
   atom: Atom,
   { worker, sense }: { readonly worker: Worker; readonly sense: 1 | -1 },
 ): { readonly sign: 1 | -1; readonly of: Expression } {
-  const own = atom.key === undefined ? undefined : symbolFor(atom.key, worker);
-  const value = own?.share ?? (atom.key === undefined ? Math.sign(atom.size) || 1 : 1);
-  const sign = atom.factor * value * sense < 0 ? -1 : 1;
-  const what = atom.quantity === 'couple' ? 'moment' : 'force';
-  const size: Expression =
-    atom.key === undefined
-      ? asFigure(context, what, Math.abs(atom.size))
-      : name(own?.symbol ?? plainSymbol(atom));
+  const { size, own } = sizeOf(context, atom, worker);
+  const sign = atom.factor * own * sense < 0 ? -1 : 1;
   if (atom.quantity === 'couple') return { sign, of: size };
-  const reach = Math.abs(atom.factor) / (own === undefined ? 1 : Math.abs(own.share));
+  const reach = Math.abs(atom.factor) / (atom.key === undefined ? 1 : Math.abs(own));
   if (claim.sum.kind === 'moments')
     return { sign, of: product(size, asFigure(context, 'length', reach)) };
   return Math.abs(reach - 1) < 1e-9
     ? { sign, of: size }
     : { sign, of: product(size, asFigure(context, 'pure', reach)) };
+}
+
+/** A load as its figure, an unknown as the worker's symbol; `own` is the sense of what is written, or how much of the unknown the symbol is. */
+function sizeOf(
+  context: MarkingContext,
+  atom: Atom,
+  worker: Worker,
+): { readonly size: Expression; readonly own: number } {
+  const what = atom.quantity === 'couple' ? 'moment' : 'force';
+  if (atom.key === undefined)
+    return {
+      size: asFigure(context, what, Math.abs(atom.size)),
+      own: Math.sign(atom.size) || 1,
+    };
+  const found = symbolFor(atom.key, worker);
+  return { size: name(found?.symbol ?? plainSymbol(atom)), own: found?.share ?? 1 };
 }
 
 /** The worker's symbol for an unknown, and how much of the unknown one of it is. */
@@ -87,17 +98,6 @@ export function symbolFor(
     return { symbol: writtenSymbol(text), share: meaning.share };
   }
   return undefined;
-}
-
-/** A symbol as the worker writes it: `RA`, `R_A` as R with A below. */
-export function writtenSymbol(text: string): Symbol {
-  const [, letter = text, subscript] =
-    /^(\p{L})_?([\p{L}\p{Nd}/₀-₉]+)$/u.exec(text) ?? [];
-  return {
-    letter,
-    ...(subscript === undefined ? {} : { subscript }),
-    meaning: text,
-  };
 }
 
 // A force that the worker has no symbol for takes the one that everybody would.

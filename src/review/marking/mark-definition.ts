@@ -1,9 +1,10 @@
-import { linearForm } from '../reading/linear-form.ts';
+import type { Dimension } from '../../units/index.ts';
+import { linearForm, type LinearForm } from '../reading/linear-form.ts';
 import { readLine } from '../reading/read-line.ts';
 import type { WrittenLine } from '../reading/written.ts';
 import { isClose } from '../matching/closeness.ts';
 import type { Finding } from '../verdict.ts';
-import { markConclusions } from './mark-conclusions.ts';
+import { markConclusions, type Conclusions } from './mark-conclusions.ts';
 import { displayOf, showAs } from './mark-equation.ts';
 import { meaningsFor, symbolsOf } from './meanings.ts';
 import { faultWords, unread, type StepMark, type StepRequest } from './step-mark.ts';
@@ -14,21 +15,7 @@ import { faultWords, unread, type StepMark, type StepRequest } from './step-mark
  */
 export function markDefinition(request: StepRequest): StepMark {
   const { step, worker, context } = request;
-  const texts = step.so.map(({ text }) => text);
-  if (step.write === undefined) {
-    if (texts.length === 0)
-      return step.note === undefined
-        ? unread(
-            'step',
-            'The step says neither a sum nor a value, and nothing is written.',
-          )
-        : { verdict: 'right', findings: [], remarks: [] };
-    const concluded = markConclusions(request, texts, {
-      equations: [],
-      takesMagnitude: false,
-    });
-    return { ...concluded, verdict: concluded.standing };
-  }
+  if (step.write === undefined) return markWords(request);
   const read = readLine(step.write.text, symbolsOf(worker));
   if (read.fault !== undefined)
     return unread(read.fault.kind, faultWords(step.write.text, read.fault));
@@ -37,90 +24,94 @@ export function markDefinition(request: StepRequest): StepMark {
   const worked = workLinks(line, request);
   if ('verdict' in worked) return worked;
   const { findings, value, name } = worked;
-  if (
-    name !== undefined &&
-    value !== undefined &&
-    meaningsFor(context, worker)(name) === undefined
-  )
-    worker.values.set(name, value);
-  const concluded = markConclusions(request, texts, {
-    equations: [],
-    takesMagnitude: false,
-  });
+  const isOwn = name !== undefined && meaningsFor(context, worker)(name) === undefined;
+  if (isOwn && value !== undefined) worker.values.set(name, value);
+  const concluded = concludedBy(request);
   const isWrong = findings.length > 0 || concluded.standing === 'wrong';
+  const isUnread = concluded.standing === 'unread';
   return {
-    verdict:
-      concluded.standing === 'unread'
-        ? 'unread'
-        : isWrong
-          ? 'wrong'
-          : concluded.standing,
+    verdict: isWrong && !isUnread ? 'wrong' : concluded.standing,
     findings: [...findings, ...concluded.findings],
     remarks: concluded.remarks,
   };
 }
 
+/** A step with nothing written: its conclusions alone, or a note. */
+function markWords(request: StepRequest): StepMark {
+  const { so, note } = request.step;
+  if (so.length > 0) {
+    const concluded = concludedBy(request);
+    return { ...concluded, verdict: concluded.standing };
+  }
+  return note === undefined
+    ? unread('step', 'The step says neither a sum nor a value, and nothing is written.')
+    : { verdict: 'right', findings: [], remarks: [] };
+}
+
+function concludedBy(request: StepRequest): Conclusions {
+  const texts = request.step.so.map(({ text }) => text);
+  return markConclusions(request, texts, { equations: [], takesMagnitude: false });
+}
+
+/** A value with what it measures. */
+interface Worth {
+  readonly si: number;
+  readonly dimension: Dimension;
+}
+
 interface WorkedLinks {
   readonly findings: readonly Finding[];
   /** What the line comes to. */
-  readonly value?: {
-    readonly si: number;
-    readonly dimension: NonNullable<
-      ReturnType<typeof linearForm>['form']
-    >['dimension'] &
-      object;
-  };
+  readonly value?: Worth;
   /** The symbol that it defines. */
   readonly name?: string;
 }
 
 /** Every link against the one before, and the symbol against the member. */
 function workLinks(line: WrittenLine, request: StepRequest): WorkedLinks | StepMark {
-  const { context, worker } = request;
-  const meanings = meaningsFor(context, worker);
+  const meanings = meaningsFor(request.context, request.worker);
   const [first] = line.links;
-  const defines =
-    first?.kind === 'name' && line.links.length > 1 ? first.name : undefined;
-  const declared = defines === undefined ? undefined : meanings(defines);
+  const name = first?.kind === 'name' && line.links.length > 1 ? first.name : undefined;
+  const declared = name === undefined ? undefined : meanings(name);
   const findings: Finding[] = [];
-  let before:
-    | { si: number; dimension: object & Parameters<typeof displayOf>[0]['dimension'] }
-    | undefined = declared?.kind === 'known' ? declared : undefined;
-  for (const [index, link] of line.links.entries()) {
-    if (index === 0 && defines !== undefined) continue;
+  let before: Worth | undefined = declared?.kind === 'known' ? declared : undefined;
+  const links = line.links.slice(name === undefined ? 0 : 1);
+  for (const [index, link] of links.entries()) {
     const { form, fault } = linearForm(link, meanings);
     if (fault !== undefined) return unread(fault.kind, faultWords(line.text, fault));
-    if (form.unknowns.size > 0 || form.dimension === undefined) continue;
-    const here = { si: form.constant, dimension: form.dimension };
+    const here = worthOfForm(form);
+    if (here === undefined) continue;
     const term = line.text.slice(link.start, link.end);
-    const isFirst = index === (defines === undefined ? 0 : 1);
-    if (before !== undefined && displayOf(before) !== displayOf(here))
-      findings.push({
-        kind: 'unit',
-        term,
-        message: 'This does not measure what stands before it.',
-      });
-    else if (before !== undefined && !isClose(here.si, before.si)) {
-      const right = showAs(request, displayOf(before))(before.si);
-      findings.push(
-        isFirst
-          ? {
-              kind: 'magnitude',
-              term,
-              message: `The member has ${right} for ${defines ?? 'it'}.`,
-            }
-          : {
-              kind: 'arithmetic',
-              term,
-              message: `What stands before it comes to ${right}.`,
-            },
-      );
-    }
+    const said = compared(request, {
+      before: before ?? here,
+      here,
+      isFirst: index === 0,
+    });
+    findings.push(...said.map((finding) => ({ ...finding, term })));
     before = here;
   }
-  return {
-    findings,
-    ...(before === undefined ? {} : { value: before }),
-    ...(defines === undefined ? {} : { name: defines }),
-  };
+  const value = before === undefined ? {} : { value: before };
+  return { findings, ...value, ...(name === undefined ? {} : { name }) };
+}
+
+/** The value of a form that is a number with a dimension; undefined for any other. */
+function worthOfForm({ constant, dimension, unknowns }: LinearForm): Worth | undefined {
+  return unknowns.size > 0 || dimension === undefined
+    ? undefined
+    : { si: constant, dimension };
+}
+
+/** What is said of a link beside the one before it, or beside what the member has; nothing where they agree. */
+function compared(
+  request: StepRequest,
+  of: { readonly before: Worth; readonly here: Worth; readonly isFirst: boolean },
+): readonly Finding[] {
+  const { before, here, isFirst } = of;
+  if (displayOf(before) !== displayOf(here))
+    return [{ kind: 'unit', message: 'This does not measure what stands before it.' }];
+  if (isClose(here.si, before.si)) return [];
+  const right = showAs(request, displayOf(before))(before.si);
+  return isFirst
+    ? [{ kind: 'magnitude', message: `The member has ${right} for this.` }]
+    : [{ kind: 'arithmetic', message: `What stands before it comes to ${right}.` }];
 }

@@ -1,7 +1,12 @@
 import type { CutPart } from '../../statics/index.ts';
 import type { Display } from '../../units/index.ts';
 import { isClose } from '../matching/closeness.ts';
-import { linearForm, type Meaning, type Meanings } from '../reading/linear-form.ts';
+import {
+  linearForm,
+  type Meaning,
+  type Meanings,
+  type WorkingFault,
+} from '../reading/linear-form.ts';
 import type { WrittenLine } from '../reading/written.ts';
 import type { Finding } from '../verdict.ts';
 import { explainLine, type Explained } from './explain-line.ts';
@@ -36,84 +41,86 @@ export function markEquation(
   candidates: readonly Candidate[],
   meanings: Meanings,
 ): MarkedEquation | StepMark {
+  const best = bestOf(request, readings, candidates, meanings);
+  if ('verdict' in best) return best;
+  const { explained } = best;
+  return explained.isTrue
+    ? { isRight: true, findings: [], explained }
+    : wrongEquation(request, best);
+}
+
+/** An explanation, and the sum that it takes the line for. */
+interface Best {
+  readonly explained: Explained;
+  readonly candidate: Candidate;
+}
+
+function bestOf(
+  request: StepRequest,
+  readings: readonly WrittenLine[],
+  candidates: readonly Candidate[],
+  meanings: Meanings,
+): Best | StepMark {
   const { context, worker } = request;
   const concluded = new Map(
     [...worker.concluded].map(([key, { value }]) => [key, value]),
   );
   const truths = (key: string): number | undefined => truthOf(request, key);
-  let fault:
-    | {
-        message: string;
-        start: number;
-        end: number;
-        kind: 'unit' | 'symbol' | 'syntax';
-      }
-    | undefined;
-  let best: { explained: Explained; candidate: Candidate } | undefined;
+  let fault: WorkingFault | undefined;
+  let best: Best | undefined;
   for (const candidate of candidates) {
-    const { claim, parts, sense } = candidate;
-    const found = explainLine({
-      context,
-      claim,
-      parts,
-      readings,
-      meanings,
-      concluded,
-      truths,
-      sense,
-    });
-    if (found.fault !== undefined) {
-      fault ??= found.fault;
-      continue;
-    }
-    const { explained } = found;
-    if (best === undefined || costOf(explained) < costOf(best.explained))
-      best = { explained, candidate };
-    if (explained.isTrue) break;
+    const asked = { context, readings, meanings, concluded, truths };
+    const found = explainLine({ ...asked, ...candidate });
+    fault ??= found.fault;
+    if (found.explained === undefined) continue;
+    const isBetter =
+      best === undefined || costOf(found.explained) < costOf(best.explained);
+    if (isBetter) best = { explained: found.explained, candidate };
+    if (found.explained.isTrue) break;
   }
-  if (best === undefined) {
-    const text = readings[0]?.text ?? '';
-    const { kind = 'syntax' } = fault ?? {};
-    return unread(
-      kind,
-      faultWords(text, fault ?? { message: 'nothing is written', start: 0, end: 0 }),
-    );
-  }
-  const { explained, candidate } = best;
-  if (explained.isTrue) return { isRight: true, findings: [], explained };
-  const speech = {
-    context,
-    claim: candidate.claim,
-    sense: candidate.sense,
-    concluded: worker.concluded,
-  };
+  if (best !== undefined) return best;
+  const { kind, ...place } = fault ?? emptyLine;
+  return unread(kind, faultWords(readings[0]?.text ?? '', place));
+}
+
+const emptyLine: WorkingFault = {
+  kind: 'syntax',
+  message: 'nothing is written',
+  start: 0,
+  end: 0,
+};
+
+function wrongEquation(
+  request: StepRequest,
+  { explained, candidate }: Best,
+): MarkedEquation {
+  const { context, worker } = request;
+  const { claim, sense } = candidate;
+  const speech = { context, claim, sense, concluded: worker.concluded };
   const [first, second] = explained.matches;
+  const slips = first?.slips ?? [];
   const findings = [
-    ...slipFindings(first?.slips ?? [], speech),
+    ...slipFindings(slips, speech),
     ...slipFindings(second?.slips ?? [], speech).map(orElse),
   ];
+  // The right line keeps the side on which the worker counts positive.
+  const written = explained.scale < 0 ? -1 : 1;
   return {
     isRight: false,
-    findings:
-      findings.length > 0
-        ? findings
-        : [
-            {
-              kind: 'arithmetic',
-              message: 'This equation does not hold for the member.',
-            },
-          ],
-    expected: expectedLine(context, candidate.claim, explained.atoms, {
+    findings: findings.length > 0 ? findings : [doesNotHold],
+    expected: expectedLine(context, claim, explained.atoms, {
       worker,
-      sense:
-        Math.sign(explained.scale) === -candidate.sense
-          ? (-candidate.sense as 1 | -1)
-          : candidate.sense,
-      slips: first?.slips ?? [],
+      sense: written,
+      slips,
     }),
     explained,
   };
 }
+
+const doesNotHold: Finding = {
+  kind: 'arithmetic',
+  message: 'This equation does not hold for the member.',
+};
 
 function costOf({ isTrue, matches }: Explained): number {
   return isTrue ? -1 : (matches[0]?.cost ?? Infinity);

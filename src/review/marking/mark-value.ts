@@ -1,5 +1,5 @@
 import { dimension, dimensions } from '../../units/index.ts';
-import { valueAt, zerosOf } from '../../statics/index.ts';
+import { valueAt, wholeOf, zerosOf } from '../../statics/index.ts';
 import type { CutPart, Sum } from '../../statics/index.ts';
 import type { WorkedText } from '../../project/index.ts';
 import { stationOf } from '../marking-context.ts';
@@ -145,11 +145,10 @@ function cutCandidates(
       : { kind: 'forces', along: force === 'shear' ? 'y' : 'x' };
   const about = structure.points.find(({ x }) => x === cut.x)?.name ?? 'the cut';
   const claim = { sum, ...(force === 'moment' ? { about } : {}) };
-  const first = structure.points[0]?.x ?? 0;
-  const last = structure.points.at(-1)?.x ?? 0;
+  const { from, to } = wholeOf(structure);
   const parts: readonly CutPart[] = [
-    ...(cut.x > first || cut.side === 'right' ? [{ to: cut }] : []),
-    ...(cut.x < last || cut.side === 'left' ? [{ from: cut }] : []),
+    ...(cut.x > from || cut.side === 'right' ? [{ to: cut }] : []),
+    ...(cut.x < to || cut.side === 'left' ? [{ from: cut }] : []),
   ];
   // Signs at a cut: what turns clockwise on the left part bends it to sag.
   return parts.map((part) => ({

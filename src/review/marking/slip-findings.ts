@@ -122,30 +122,39 @@ function measuredFrom(
 function resultantFinding(slip: Slip, speech: Speech): Finding {
   const { context, claim } = speech;
   const [atom] = slip.atoms;
-  if (atom?.what.kind !== 'load' || atom.what.resultant === undefined)
+  const resultant = atom?.what.kind === 'load' ? atom.what.resultant : undefined;
+  if (atom === undefined || resultant === undefined)
     return { kind: 'resultant', message: 'The resultant is another.' };
-  const { shape, from, to } = atom.what.resultant;
-  const size = words(context, 'force', Math.abs(atom.size));
+  const { shape, from, to } = resultant;
   const stretch = `the ${shape} from ${placeWords(context, from)} to ${placeWords(context, to)}`;
-  const isArm = claim.sum.kind === 'moments' && !hasRightArm(slip, atom);
-  if (!isArm)
-    return {
-      kind: 'resultant',
-      message: `The resultant of ${stretch} is its area, ${size}, not ${words(context, 'force', slip.taken ?? 0)}.`,
-    };
-  const arm = words(context, 'length', Math.abs(atom.factor));
+  const isPlace = claim.sum.kind === 'moments' && !hasRightArm(slip, atom);
+  return isPlace
+    ? placeFinding(slip, speech, { atom, shape, stretch })
+    : {
+        kind: 'resultant',
+        message: `The resultant of ${stretch} is its area, ${words(context, 'force', Math.abs(atom.size))}, not ${words(context, 'force', slip.taken ?? 0)}.`,
+      };
+}
+
+/** The right resultant at the wrong place; the point that its arm was measured from, where one explains it. */
+function placeFinding(
+  { taken = 0 }: Slip,
+  { context, claim }: Speech,
+  of: { readonly atom: Atom; readonly shape: string; readonly stretch: string },
+): Finding {
+  const arm = words(context, 'length', Math.abs(of.atom.factor));
   const place =
-    shape === 'rectangle'
+    of.shape === 'rectangle'
       ? 'the middle of its base'
       : 'a third of its base from the greater end';
-  const other = measuredFrom(context, atom, slip.taken ?? 0);
+  const other = measuredFrom(context, of.atom, taken);
   const why =
     other === undefined
       ? ''
-      : ` ${words(context, 'length', slip.taken ?? 0)} is measured from ${other}.`;
+      : ` ${words(context, 'length', taken)} is measured from ${other}.`;
   return {
     kind: other === undefined ? 'resultant' : 'lever-arm',
-    message: `The resultant of ${stretch} has the right size but acts at ${place}: about ${claim.about ?? 'the point'} its arm is ${arm}.${why}`,
+    message: `The resultant of ${of.stretch} has the right size but acts at ${place}: about ${claim.about ?? 'the point'} its arm is ${arm}.${why}`,
   };
 }
 

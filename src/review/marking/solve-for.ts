@@ -71,37 +71,34 @@ function eliminate(
   equations: readonly OwnEquation[],
   unknowns: readonly string[],
 ): number | undefined {
-  const rows = equations.map(({ constant, shares }) => [
+  let rows: readonly Row[] = equations.map(({ constant, shares }) => [
     ...unknowns.map((key) => shares.get(key) ?? 0),
     constant,
   ]);
   const size = Math.max(0, ...rows.flatMap((row) => row.slice(0, -1).map(Math.abs)));
-  let done = 0;
-  for (let column = 0; column < unknowns.length; column += 1) {
-    const pivot = rows.findIndex(
-      (row, index) => index >= done && Math.abs(row[column] ?? 0) > 1e-9 * size,
+  const isSome = (value: number | undefined): boolean =>
+    Math.abs(value ?? 0) > 1e-9 * size;
+  for (const column of unknowns.keys()) {
+    const pivot = rows.find(
+      (row) => isSome(row[column]) && !row.slice(0, column).some(isSome),
     );
-    const found = rows[pivot];
-    if (found === undefined) {
-      if (column === unknowns.length - 1) return undefined;
-      continue;
-    }
-    rows[pivot] = rows[done] ?? found;
-    rows[done] = found;
-    for (const [index, row] of rows.entries()) {
-      if (index === done) continue;
-      const factor = (row[column] ?? 0) / (found[column] ?? 1);
-      if (factor !== 0)
-        for (const [at] of row.entries())
-          row[at] = (row[at] ?? 0) - factor * (found[at] ?? 0);
-    }
-    if (column === unknowns.length - 1) {
-      const isAlone = found
-        .slice(0, -2)
-        .every((value) => Math.abs(value) <= 1e-9 * size);
-      return isAlone ? -(found.at(-1) ?? 0) / (found[column] ?? 1) + 0 : undefined;
-    }
-    done += 1;
+    if (pivot !== undefined) rows = rows.map((row) => clearedOf(row, pivot, column));
   }
-  return undefined;
+  const last = unknowns.length - 1;
+  const alone = rows.find(
+    (row) => isSome(row[last]) && !row.slice(0, last).some(isSome),
+  );
+  return alone === undefined
+    ? undefined
+    : -(alone.at(-1) ?? 0) / (alone[last] ?? 1) + 0;
+}
+
+/** The shares of the unknowns, then the constant. */
+type Row = readonly number[];
+
+function clearedOf(row: Row, pivot: Row, column: number): Row {
+  const factor = row === pivot ? 0 : (row[column] ?? 0) / (pivot[column] ?? 1);
+  return factor === 0
+    ? row
+    : row.map((value, at) => (at === column ? 0 : value - factor * (pivot[at] ?? 0)));
 }

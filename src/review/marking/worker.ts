@@ -1,5 +1,6 @@
 import { dimension, dimensions, type Dimension } from '../../units/index.ts';
-import { cutForceAt, reactionKey } from '../cut-keys.ts';
+import { cutForceAt } from '../cut-keys.ts';
+import { reactionKey } from '../reaction-key.ts';
 import type { MarkingContext } from '../marking-context.ts';
 import { nameMeaning, type NameMeaning } from '../names/name-meanings.ts';
 import type { WorkedDefinition } from '../../project/index.ts';

@@ -9,7 +9,8 @@ import {
   type Resultant,
   type Sum,
 } from '../../statics/index.ts';
-import { cutForceAt, reactionKey } from '../cut-keys.ts';
+import { cutForceAt } from '../cut-keys.ts';
+import { reactionKey } from '../reaction-key.ts';
 import type { MarkingContext } from '../marking-context.ts';
 
 /**

@@ -4,7 +4,8 @@ import {
   resultantsOf,
   type DistributedLoad,
 } from '../../statics/index.ts';
-import { cutForceAt, reactionKey, type CutForceName } from '../cut-keys.ts';
+import { cutForceAt, type CutForceName } from '../cut-keys.ts';
+import { reactionKey } from '../reaction-key.ts';
 import { stationOf, type MarkingContext } from '../marking-context.ts';
 import type { Meaning } from '../reading/linear-form.ts';
 import { findLoad } from './find-load.ts';

@@ -9,7 +9,7 @@ import {
   type Expression,
   type StatementLine,
 } from '../../equation/index.ts';
-import { writtenSymbol } from '../marking/expected-line.ts';
+import { writtenSymbol } from './written-symbol.ts';
 import type { Written, WrittenLine } from './written.ts';
 
 /** A line as it was written, to be typeset: its links with equals signs between. */
