@@ -5,6 +5,7 @@ import {
   evaluatePolynomial,
   rootsOf,
   sizeOfPolynomial,
+  type Polynomial,
 } from './polynomial.ts';
 
 /** The greatest and the least value of a function. */
@@ -30,10 +31,9 @@ export function extremesOf(f: Piecewise): Extremes {
   const candidates = f.pieces.flatMap((piece) => {
     const { start, end, coefficients } = piece;
     const length = end - start;
-    // Turning points are sought only where the piece could reach beyond what its ends and others' have.
-    const [first = 0, ...rest] = coefficients;
-    const swing = sizeOfPolynomial([0, ...rest], length);
-    const mayGovern = first + swing >= high - margin || first - swing <= low + margin;
+    // Turning points are sought only where the piece could reach beyond what ends of pieces have.
+    const [least, most] = boundsOf(coefficients, length);
+    const mayGovern = most >= high - margin || least <= low + margin;
     return [0, ...(mayGovern ? turningPoints(piece) : []), length].map((s) => ({
       value: dropNoise(evaluatePolynomial(coefficients, s), noise),
       x: s === length ? end : start + s,
@@ -51,6 +51,32 @@ export function extremesOf(f: Piecewise): Extremes {
     return { value, x: place.x };
   };
   return { max: leftmost(max + 0), min: leftmost(min + 0) };
+}
+
+/**
+ * Two values between which a polynomial stays on 0 … length: the least and the greatest of its
+ * coefficients in Bernstein's form, made a little wider for their rounding.
+ * — Farin, Curves and Surfaces for CAGD, chapter 6: the curve lies in the hull of its control points (from memory).
+ */
+function boundsOf(
+  polynomial: Polynomial,
+  length: number,
+): readonly [least: number, most: number] {
+  let [least, most, size] = [Infinity, -Infinity, 0];
+  const degree = polynomial.length - 1;
+  for (let i = 0; i <= degree; i += 1) {
+    let [value, weight] = [0, 1];
+    for (let k = 0; k <= i; k += 1) {
+      // The weight is (i over k) / (degree over k) · lengthᵏ.
+      const part = weight * (polynomial[k] ?? 0);
+      value += part;
+      size = Math.max(size, Math.abs(part));
+      weight *= ((i - k) / Math.max(degree - k, 1)) * length;
+    }
+    least = Math.min(least, value);
+    most = Math.max(most, value);
+  }
+  return [least - 1e-12 * size, most + 1e-12 * size];
 }
 
 function turningPoints({ start, end, coefficients }: Piece): readonly number[] {

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { extremesOf } from '../../../src/statics/index.ts';
 
@@ -54,5 +55,41 @@ describe('extremesOf', () => {
 
   test('of a function without pieces do not exist', () => {
     expect(() => extremesOf({ pieces: [] })).toThrow(RangeError);
+  });
+});
+
+describe('extremesOf a function of many pieces', () => {
+  test('misses no turning point by looking only at pieces that may hold one', () => {
+    const coefficient = fc.integer({ min: -9, max: 9 });
+    const piece = fc.tuple(
+      fc.integer({ min: 1, max: 4 }),
+      fc.array(coefficient, { minLength: 1, maxLength: 6 }),
+    );
+    fc.assert(
+      fc.property(fc.array(piece, { minLength: 1, maxLength: 6 }), (seeds) => {
+        let start = 0;
+        const pieces = seeds.map(([length, coefficients]) => {
+          const end = start + length;
+          const made = { start, end, coefficients };
+          start = end;
+          return made;
+        });
+        const { max, min } = extremesOf({ pieces });
+        const each = pieces.map((one) => extremesOf({ pieces: [one] }));
+        const size = Math.max(Math.abs(max.value), Math.abs(min.value), 1);
+        const highest = Math.max(...each.map((one) => one.max.value));
+        const lowest = Math.min(...each.map((one) => one.min.value));
+        expect(Math.abs(max.value - highest)).toBeLessThanOrEqual(1e-9 * size);
+        expect(Math.abs(min.value - lowest)).toBeLessThanOrEqual(1e-9 * size);
+        for (const { start: from, end, coefficients } of pieces)
+          for (let step = 0; step <= 50; step += 1) {
+            const s = ((end - from) * step) / 50;
+            const value = coefficients.reduceRight((sum, c) => sum * s + c, 0);
+            expect(
+              value <= max.value + 1e-9 * size && value >= min.value - 1e-9 * size,
+            ).toBe(true);
+          }
+      }),
+    );
   });
 });
