@@ -209,8 +209,8 @@ export function assumptionFacts({
     .filter(({ selfWeight }) => selfWeight !== undefined)
     .map(({ mark }) => mark);
   const withAssumedStiffness = derivedOf(members)
-    .filter(({ work }) => work.solution.assumesConstantStiffness)
-    .map(({ work }) => work.definition.mark);
+    .filter(({ assumesStiffness }) => assumesStiffness)
+    .map(({ derivation }) => derivation.mark);
   return {
     assumptions: assumptions.map((one) => ({ ...one, users: users(one.id) })),
     references: references.map((one) => ({ ...one, users: users(one.id) })),
