@@ -1,4 +1,4 @@
-import type { FigureSpec, KeyValue } from '../../figure/index.ts';
+import type { FigureSpec, KeyValue, PictureLoad } from '../../figure/index.ts';
 import { extremesOf, sumOfRanges, type RolledCase } from '../../statics/index.ts';
 import { formatNumber } from '../../units/index.ts';
 import type { CaseContext } from '../case-context.ts';
@@ -17,27 +17,10 @@ export function influenceFigure(
   effect: GoverningEffect,
   head: QuantityHead,
 ): FigureSpec {
-  const { line, critical, train } = effect;
-  const { lane = 0 } = train;
+  const { line } = effect;
   const picture = memberPicture(context, {
     supports: pictureSupports(context),
-    loads: [
-      ...critical.place.axles.map(({ index, x }) => ({
-        kind: 'force' as const,
-        x,
-        degrees: 270,
-        size: train.axles[index] ?? 0,
-        label: symbolLabel(axleSymbol(index)),
-      })),
-      ...critical.place.lane.map(({ from, to }) => ({
-        kind: 'distributed' as const,
-        from,
-        to,
-        degrees: 270,
-        sizes: [lane, lane] as const,
-        labels: [symbolLabel(laneSymbol), undefined] as const,
-      })),
-    ],
+    loads: standing(effect),
     reactions: [],
   });
   const unit = ordinateUnit(effect);
@@ -72,6 +55,28 @@ export function influenceFigure(
     ],
     alternate: `Influence line for ${wordsOf(head)}: ${places === '' ? 'no axle stands on it' : places}.`,
   };
+}
+
+/** The axles that count and the lane load, by their symbols. */
+function standing({ critical, train }: GoverningEffect): readonly PictureLoad[] {
+  const { lane = 0 } = train;
+  return [
+    ...critical.place.axles.map(({ index, x }) => ({
+      kind: 'force' as const,
+      x,
+      degrees: 270,
+      size: train.axles[index] ?? 0,
+      label: symbolLabel(axleSymbol(index)),
+    })),
+    ...critical.place.lane.map(({ from, to }) => ({
+      kind: 'distributed' as const,
+      from,
+      to,
+      degrees: 270,
+      sizes: [lane, lane] as const,
+      labels: [symbolLabel(laneSymbol), undefined] as const,
+    })),
+  ];
 }
 
 /** The greatest and least ordinate of the line itself. */

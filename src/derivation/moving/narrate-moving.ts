@@ -48,6 +48,17 @@ export function narrateMoving(
       case: mark,
       figure: movingEnvelopeFigure(context, rolled),
     },
+    {
+      kind: 'caution',
+      caution: 'moving',
+      facts: {
+        case: mark,
+        ...(trains.some(({ factors }) => factors?.axles !== undefined)
+          ? { factored: 'yes' }
+          : {}),
+        ...(trains.some(({ lane }) => lane !== undefined) ? { lane: 'yes' } : {}),
+      },
+    },
   ];
 }
 
