@@ -175,10 +175,8 @@ export type {
 } from './methods/continuous-spans.ts';
 export {
   fixedEndMoment,
-  forceOf,
   loadTerm,
   mirrored,
-  momentOf,
   simpleReaction,
 } from './methods/span-loads.ts';
 export type { SpanLoad, SpreadLoad } from './methods/span-loads.ts';

@@ -245,11 +245,20 @@ function knownStatement(
   const symbols = terms('symbols');
   if (symbols.length === 0)
     return { lines: [{ left, chain: [{ sign: '=', of: found }] }] };
+  const numbers = sum(...terms('numbers'));
+  // A single load term is the value already; it is not said twice.
+  const isPlain = isSingleFigure(numbers);
   return {
     lines: [
       { left, chain: [{ sign: '=', of: sum(...symbols) }], recheck: 'none' },
-      { chain: [{ sign: '=', of: sum(...terms('numbers')) }] },
+      ...(isPlain ? [] : [{ chain: [{ sign: '=' as const, of: numbers }] }]),
       { chain: [{ sign: '=', of: found }] },
     ],
   };
+}
+
+/** A figure, with a minus before it or not: nothing is left to work out. */
+function isSingleFigure(of: Expression): boolean {
+  if (of.kind !== 'sum') return of.kind === 'figure';
+  return of.terms.length === 1 && of.terms[0]?.of.kind === 'figure';
 }
