@@ -209,7 +209,15 @@ export function assumptionFacts({
     .filter(({ selfWeight }) => selfWeight !== undefined)
     .map(({ mark }) => mark);
   const withAssumedStiffness = derivedOf(members)
-    .filter(({ assumesStiffness }) => assumesStiffness)
+    .filter(({ derivation }) =>
+      derivation.sections.some(({ steps }) =>
+        steps.some(
+          (step) =>
+            step.kind === 'method' &&
+            step.redundants?.assumesConstantStiffness === true,
+        ),
+      ),
+    )
     .map(({ derivation }) => derivation.mark);
   return {
     assumptions: assumptions.map((one) => ({ ...one, users: users(one.id) })),
