@@ -1,4 +1,3 @@
-import type { Agreement } from '../solution.ts';
 import type { Acting, BarLoad } from './acting.ts';
 import { isRigid, type ElasticModel } from './elastic-model.ts';
 import type { ElasticState, JointState } from './elastic-state.ts';
@@ -125,9 +124,4 @@ function greatestRatio({ bars, joints, reach }: ElasticModel): number {
     }
   }
   return ratio;
-}
-
-/** True where two ways are no further apart than is allowed. */
-export function doAgree({ difference, allowed }: Agreement): boolean {
-  return difference <= allowed;
 }
