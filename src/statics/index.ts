@@ -34,6 +34,11 @@
  * combination of such cases is the sum of their ends (`superposeRanges`). `arrangementAt` of a range
  * tells how the loads stand for any of its values.
  *
+ * Loads that roll (`rollTrains`, plugged into `solveBeam`): unit loads at the ends and thirds of every bar tell
+ * everything that depends on where a load stands as polynomials of its place (`influenceBasis`), an
+ * influence line is put together from them (`influenceLine`), a train's worst place is sought among axles on
+ * breaks of the line and turning points between (`criticalPlace`), and that, station by station, is the envelope.
+ *
  * Signs: x right, y up, couples and rotations counterclockwise; V is the upward force left of a
  * cut, M sagging, N tension. What stands exactly at a hinge belongs to the piece on its left, a
  * couple to the side that it names.
