@@ -140,7 +140,6 @@ export function memberReport(project: Project, member: DerivedMember): MemberRep
     derivation: member.derivation,
     reactions: reactionTable(member.work, { system: units, figures: figures.value }),
     closure: closureOf(member.work),
-    assumesStiffness: member.work.solution.assumesConstantStiffness,
   };
 }
 

@@ -54,8 +54,6 @@ export type MemberReport =
       readonly reactions: ReactionTable;
       /** Greatest residual as a share of its scale, over all sums of all results. */
       readonly closure: number;
-      /** True where E or I is not given and one EI all along was taken. */
-      readonly assumesStiffness: boolean;
     }
   | {
       readonly kind: 'failed';

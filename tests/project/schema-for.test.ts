@@ -10,7 +10,7 @@ const kinds = Object.keys(fileKinds) as readonly FileKindName[];
 describe('the schema of a kind of file', () => {
   test('is there for every kind that is supported, and says which draft it follows', () => {
     const found = kinds.filter((kind) => schemaFor(kind) !== undefined);
-    expect(found).toEqual(['project', 'loads', 'theme', 'beam']);
+    expect(found).toEqual(['project', 'loads', 'theme', 'beam', 'worked']);
     for (const kind of found)
       expect(schemaFor(kind)).toMatchObject({
         $schema: 'https://json-schema.org/draft/2020-12/schema',
@@ -78,7 +78,9 @@ describe('the schema of a kind of file', () => {
       { ...good, supports: { A: 'pinned' } },
       { ...good, titel: 'x' },
       { ...good, loads: [{ case: 'L', couple: '9 kip ft', at: 'B' }] },
-      { ...good, loads: [{ case: 'L', axles: ['8 kip'] }] },
+      { ...good, loads: [{ case: 'L', axles: [8] }] },
+      { ...good, loads: [{ temperature: { difference: '20 K', rise: '30 K' } }] },
+      { ...good, loads: [{ temperature: { depth: '400 mm' } }] },
       { mark: 'B1', kind: 'beam', supports: {} },
     ])
       expect(fitsSchema(bad, beam)).not.toEqual([]);

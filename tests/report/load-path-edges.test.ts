@@ -13,7 +13,14 @@ const project = soundFolder({
 
 test('a reaction that acts at several places of a member is one step of the path', () => {
   expect(loadPathEdges(project, ['B1', 'G1'])).toEqual([
-    { from: 'B1', point: 'A', to: 'G1', at: ['B', '9\u00a0ft'], times: 1, isWhole: false },
+    {
+      from: 'B1',
+      point: 'A',
+      to: 'G1',
+      at: ['B', '9\u00a0ft'],
+      times: 1,
+      isWhole: false,
+    },
     { from: 'B1', point: 'C', to: 'G1', at: ['12\u00a0ft'], times: 2, isWhole: false },
     { from: 'B1', point: 'C', to: 'G1', at: ['15\u00a0ft'], times: 1, isWhole: true },
   ]);
