@@ -16,6 +16,8 @@ import type { Printing } from './printing.ts';
 import type { MethodChoice } from './redundants/choose-method.ts';
 import type { MemberSymbols } from './symbols.ts';
 
+export { pointAt } from './point-at.ts';
+
 /** What every narrator of one member needs: the definition, the structure, the symbols, how to print. */
 export interface MemberContext {
   readonly definition: BeamDefinition;
@@ -44,14 +46,6 @@ export interface CaseContext extends MemberContext {
   readonly result: BeamResult;
   /** Letter of a shape among those that a distributed load is cut into on this sheet; none where there is one. */
   readonly shareOf: (id: string, resultant: Resultant) => string;
-}
-
-/** The name of the named point at a station; the station's own text is the caller's to print where there is none. */
-export function pointAt(structure: BeamStructure, x: number): string | undefined {
-  const first = structure.points[0]?.x ?? 0;
-  const last = structure.points.at(-1)?.x ?? 0;
-  const margin = 1e-9 * (last - first);
-  return structure.points.find((point) => Math.abs(point.x - x) <= margin)?.name;
 }
 
 /** The forces through the hinges as unknowns, x and y of each from left to right. */

@@ -1,6 +1,6 @@
 import type { Arrangement, BeamStructure, LoadChoice } from '../../statics/index.ts';
 import type { BeamDefinition } from '../../project/index.ts';
-import { pointAt } from '../case-context.ts';
+import { pointAt } from '../point-at.ts';
 
 /** What a choice stands for: the loads of one case on a span (or at one support), or a carried reaction. */
 export type ChoiceName =

@@ -60,11 +60,30 @@ const letter = (of: string, meaning: string, subscript?: string): Symbol => ({
 
 const place = 'distance that a handbook formula counts with';
 
+/** A letter that a case gives a value to. */
+export type Letter =
+  | 'w'
+  | 'w1'
+  | 'w2'
+  | 'P'
+  | 'P1'
+  | 'P2'
+  | 'C'
+  | 'δ'
+  | 'L'
+  | 'L1'
+  | 'L2'
+  | 'a'
+  | 'b'
+  | 'c'
+  | 'E'
+  | 'I';
+
 /**
  * The letters of the formulas. Loads, reactions and moments of the supports stand in for those of the
  * member, which take their place where a formula is printed; lengths keep theirs.
  */
-export const symbols = {
+export const symbols: Readonly<Record<Letter, Symbol>> = {
   /** Intensity of a distributed load; `w1` and `w2` at its two ends. */
   w: letter('w', 'intensity of distributed load'),
   w1: letter('w', 'intensity at one end of a distributed load', '1'),
@@ -82,47 +101,41 @@ export const symbols = {
   c: letter('c', place),
   E: letter('E', 'modulus of elasticity'),
   I: letter('I', 'second moment of area about the bending axis'),
-} as const satisfies Readonly<Record<string, Symbol>>;
+};
 
-/** A letter that a case gives a value to. */
-export type Letter = keyof typeof symbols;
-
-/** The letters as they stand in formulas. */
-export const [w, w1, w2, P, P1, P2, C, δ, L, L1, L2, a, b, c, E, I]: readonly [
-  Expression,
-  Expression,
-  Expression,
-  Expression,
-  Expression,
-  Expression,
-  Expression,
-  Expression,
-  Expression,
-  Expression,
-  Expression,
-  Expression,
-  Expression,
-  Expression,
-  Expression,
-  Expression,
-] = [
-  name(symbols.w),
-  name(symbols.w1),
-  name(symbols.w2),
-  name(symbols.P),
-  name(symbols.P1),
-  name(symbols.P2),
-  name(symbols.C),
-  name(symbols.δ),
-  name(symbols.L),
-  name(symbols.L1),
-  name(symbols.L2),
-  name(symbols.a),
-  name(symbols.b),
-  name(symbols.c),
-  name(symbols.E),
-  name(symbols.I),
-];
+// The letters as they stand in formulas.
+/** w in a formula. */
+export const w: Expression = name(symbols.w);
+/** w1 in a formula. */
+export const w1: Expression = name(symbols.w1);
+/** w2 in a formula. */
+export const w2: Expression = name(symbols.w2);
+/** P in a formula. */
+export const P: Expression = name(symbols.P);
+/** P1 in a formula. */
+export const P1: Expression = name(symbols.P1);
+/** P2 in a formula. */
+export const P2: Expression = name(symbols.P2);
+/** C in a formula. */
+export const C: Expression = name(symbols.C);
+/** δ in a formula. */
+export const δ: Expression = name(symbols.δ);
+/** L in a formula. */
+export const L: Expression = name(symbols.L);
+/** L1 in a formula. */
+export const L1: Expression = name(symbols.L1);
+/** L2 in a formula. */
+export const L2: Expression = name(symbols.L2);
+/** a in a formula. */
+export const a: Expression = name(symbols.a);
+/** b in a formula. */
+export const b: Expression = name(symbols.b);
+/** c in a formula. */
+export const c: Expression = name(symbols.c);
+/** E in a formula. */
+export const E: Expression = name(symbols.E);
+/** I in a formula. */
+export const I: Expression = name(symbols.I);
 
 /** The flexural stiffness E I under a fraction, after other factors. */
 export function overEI(over: Part, ...under: readonly Part[]): Expression {

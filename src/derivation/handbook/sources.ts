@@ -1,5 +1,16 @@
+/** The tables that formulas are quoted from; one cites a case and a page. */
+export interface Sources {
+  readonly openTables: string;
+  readonly hicks: (number: number, page: number) => string;
+  readonly hicksContinuous: string;
+  readonly aisc: string;
+  readonly roark: string;
+  readonly fixedEnds: string;
+  readonly continuous: string;
+}
+
 /** Where the formulas are tabulated. Those that do not say `from memory` were read. */
-export const sources = {
+export const sources: Sources = {
   /** Tables of slopes and deflections of simple beams and cantilevers. */
   openTables:
     'Strength of Materials (open textbook, Engineering Mechanics OER), Appendix B',
@@ -18,4 +29,4 @@ export const sources = {
   /** Coefficients of continuous beams on equal spans. */
   continuous:
     'tables of continuous beams on equal spans of structural handbooks, from memory',
-} as const satisfies Readonly<Record<string, string | ((...of: number[]) => string)>>;
+};

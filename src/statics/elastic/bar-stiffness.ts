@@ -8,22 +8,11 @@ import {
   sumOf,
   times,
   zero,
-  type DoubleDouble,
 } from '../linear/double-double.ts';
 import type { Acting } from './acting.ts';
 import type { Bar } from './elastic-model.ts';
 import { equivalentForces } from './fixed-end-forces.ts';
-
-/** The four movements of a bar's ends, or what goes with them: up and turn at the left, up and turn at the right. */
-export type Four = readonly [DoubleDouble, DoubleDouble, DoubleDouble, DoubleDouble];
-
-/** Four times nothing. */
-export const nothing: Four = [zero, zero, zero, zero];
-
-/** Makes the four from their places. */
-export function four(of: (end: number) => DoubleDouble): Four {
-  return [of(0), of(1), of(2), of(3)];
-}
+import { four, type Four } from './four.ts';
 
 /** The 4 × 4 stiffness matrix of a bar, row by row: exact for a bar of one stiffness. */
 export function stiffnessOf({ EI, length }: Bar): readonly Four[] {

@@ -12,14 +12,8 @@ import {
   type DoubleDouble,
 } from '../linear/double-double.ts';
 import type { Acting } from './acting.ts';
-import {
-  forcesFor,
-  four,
-  loadsOn,
-  nothing,
-  stiffnessOf,
-  type Four,
-} from './bar-stiffness.ts';
+import { forcesFor, loadsOn, stiffnessOf } from './bar-stiffness.ts';
+import { four, nothing, type Four } from './four.ts';
 import { isRigid, type ElasticModel, type Hold } from './elastic-model.ts';
 import { drawnBy, prescribedLift, type JointState, type Way } from './elastic-state.ts';
 import {

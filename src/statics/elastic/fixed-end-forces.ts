@@ -11,7 +11,7 @@ import {
   type DoubleDouble,
 } from '../linear/double-double.ts';
 import type { BarLoad } from './acting.ts';
-import { four, nothing, type Four } from './bar-stiffness.ts';
+import { four, nothing, type Four } from './four.ts';
 import type { Bar } from './elastic-model.ts';
 
 /**
