@@ -42,6 +42,7 @@ import type { PagedDocument } from './layout/index.ts';
 import type { WriteOptions } from './pdf/index.ts';
 import { readProject, type Project } from './project/index.ts';
 import {
+  checkPrints,
   chosenMembers,
   composeReport,
   concerning,
@@ -178,6 +179,7 @@ export function composePackage(
       combinations,
       members: members.map((member) => memberReport(project, member)),
       loadPath: loadPathEdges(project, members.map(markOf)),
+      worked: checkPrints(project, worked.members, options.only),
       closures: options.only === undefined ? worked.closures : [],
       program: options.program,
     },

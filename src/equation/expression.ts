@@ -37,7 +37,12 @@ export interface Name {
 /** A sum; each term with its sign, so that no minus is hidden inside a term. */
 export interface Sum {
   readonly kind: 'sum';
-  readonly terms: readonly { readonly sign: 1 | -1; readonly of: Expression }[];
+  readonly terms: readonly {
+    readonly sign: 1 | -1;
+    readonly of: Expression;
+    /** Underlined with its sign: the term that a reader is to look at. */
+    readonly isSetOff?: boolean;
+  }[];
 }
 
 /** A product, factors in print order: the first bare, later figures in parentheses. */

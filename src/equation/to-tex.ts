@@ -66,13 +66,28 @@ function writeSum(sum: Sum, isLeading: boolean): string {
   if (!isLeading) return parenthesised(sum);
   if (sum.terms.length === 0) return '0';
   return sum.terms
-    .map(({ sign, of }, index) => {
+    .map(({ sign, of, isSetOff }, index) => {
       const isBare = index === 0 && sign === 1;
       const term = write(of, isBare);
+      if (isSetOff === true) return setOff({ sign, term, isFirst: index === 0 });
       if (index === 0) return sign === 1 ? term : `-${term}`;
       return `${sign === 1 ? '+' : '-'} ${term}`;
     })
     .join(' ');
+}
+
+/** A term underlined together with its sign; the spaces are those that a sign has of itself outside of a line. */
+function setOff({
+  sign,
+  term,
+  isFirst,
+}: {
+  readonly sign: 1 | -1;
+  readonly term: string;
+  readonly isFirst: boolean;
+}): string {
+  if (isFirst) return `\\underline{${sign === 1 ? '' : '-'}${term}}`;
+  return `\\;\\underline{{${sign === 1 ? '+' : '-'}}\\;${term}}`;
 }
 
 function writeProduct(product: Product, isLeading: boolean): string {

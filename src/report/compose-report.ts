@@ -12,19 +12,12 @@ import {
 import { footOf } from './contexts/foot.ts';
 import { indexFacts } from './contexts/index-facts.ts';
 import { reactionFacts } from './contexts/reaction-facts.ts';
+import { checkPlans } from './check-plans.ts';
 import { fillToBlocks } from './fill-to-blocks.ts';
 import { numberEquations } from './numbering.ts';
+import type { Plan } from './plan.ts';
 import type { MemberReport, ReportInput } from './report-input.ts';
 import { openTemplates, type TemplateSet } from './template-set.ts';
-
-/** One part before its template is filled. */
-interface Plan {
-  readonly anchor: string;
-  readonly title: string;
-  readonly template: string;
-  readonly facts: object;
-  readonly look: Part['look'];
-}
 
 /**
  * Composes the package: each part is a template filled with facts, its XHTML read as blocks. A
@@ -42,8 +35,8 @@ export function composeReport(
     anchor: plan.anchor,
     title: plan.title,
     look: plan.look,
-    foot: footOf(input.project.definition, plan.title),
-    blocks: numberEquations(fill(templates, plan, diagnostics)),
+    foot: footOf(input.project.definition, plan.title, plan.initials),
+    blocks: blocksFor(plan, fill(templates, plan, diagnostics)),
   }));
   if (hasErrors(diagnostics)) return { diagnostics };
   const { definition } = input.project;
@@ -59,6 +52,11 @@ export function composeReport(
       ...(status === 'void' || status === 'superseded' ? { stamp: status } : {}),
     },
   };
+}
+
+/** Steps of a check print have numbers already. */
+function blocksFor(plan: Plan, blocks: readonly Block[]): readonly Block[] {
+  return plan.template === 'check-print' ? blocks : numberEquations(blocks);
 }
 
 function fill(
@@ -118,6 +116,7 @@ function bodyPlans(input: ReportInput): readonly Plan[] {
     part('assumptions', 'Assumptions', 'assumptions', assumptionFacts(input)),
     part('cautions', 'Cautions', 'cautions', cautionFacts(input)),
     ...members.map(memberPlan),
+    ...checkPlans(input),
     part('reactions', 'Table of support reactions', 'reactions', reactionFacts(input)),
     part('echo', 'Input echo', 'echo', {
       files: project.files.map(({ path, text, sha256 }) => ({

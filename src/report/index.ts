@@ -18,6 +18,7 @@ export { faultyMembers, memberInput, memberReport } from './member-outcomes.ts';
 export { pictureFaults } from './picture-faults.ts';
 export { setOtherwise } from './set-otherwise.ts';
 export { templateSources } from './template-sources.ts';
+export { checkPrints } from './check-prints.ts';
 export { composeReport } from './compose-report.ts';
 export type {
   LoadPathEdge,

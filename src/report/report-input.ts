@@ -1,6 +1,7 @@
 import type { BeamDerivation, ProjectClosure } from '../derivation/index.ts';
 import type { Expression } from '../equation/index.ts';
 import type { Project } from '../project/index.ts';
+import type { MarkedFile } from '../review/index.ts';
 import type { CombinationList } from '../standards/index.ts';
 
 /** A reaction row: an entry of one member (case or combination), or several that come to the same; one value a component. */
@@ -73,6 +74,8 @@ export interface ReportInput {
   readonly members: readonly MemberReport[];
   readonly combinations: CombinationList;
   readonly loadPath: readonly LoadPathEdge[];
+  /** Worked files with their marks, bound as check prints; none in an issued package. */
+  readonly worked: readonly MarkedFile[];
   /** Forces in and out over all members, as far as reactions are carried; none in a package of some members only. */
   readonly closures: readonly ProjectClosure[];
   readonly program: { readonly name: string; readonly version: string };

@@ -5,6 +5,7 @@ import type { Conventions, ProjectDefinition } from '../../project/index.ts';
 import type { Combination } from '../../standards/index.ts';
 import type { MemberReport, ReportInput } from '../report-input.ts';
 import { notationOf } from './notation.ts';
+import { commentCount } from './register-facts.ts';
 
 /** Members that were narrated. */
 export function derivedOf(
@@ -24,7 +25,8 @@ export function nameOf(mark: string, title: string | undefined): string {
 }
 
 /** Facts of the cover. */
-export function coverFacts({ project, members, combinations }: ReportInput): object {
+export function coverFacts(input: ReportInput): object {
+  const { project, members, combinations } = input;
   const { definition } = project;
   const revision = definition.revisions.at(-1);
   const open = definition.assumptions.filter(({ confirmed }) => !confirmed);
@@ -44,6 +46,7 @@ export function coverFacts({ project, members, combinations }: ReportInput): obj
       { role: 'Approved', ...approved, isSigned: approved?.date !== undefined },
     ],
     openAssumptions: open.length,
+    comments: commentCount(input),
     openTracks: open.flatMap(({ track }) => (track === undefined ? [] : [track])),
     failed: members.flatMap((member) =>
       member.kind === 'failed' ? [member.mark] : [],

@@ -1,0 +1,97 @@
+import type { Statement } from '../../equation/index.ts';
+import type { MarkedFile, MarkedStep, Verdict } from '../../review/index.ts';
+import type { ReportInput } from '../report-input.ts';
+import { registerOf } from './register-facts.ts';
+import { anchorOf, nameOf } from './package-facts.ts';
+
+/** The anchor of a worked file's check print. */
+export function checkAnchorOf({ file }: Pick<MarkedFile, 'file'>): string {
+  return `check-${stemOf(file)}`;
+}
+
+/** What the index and the foot call a check print. */
+export function checkTitleOf({ file, member }: MarkedFile): string {
+  const stem = stemOf(file);
+  return member === undefined
+    ? `Check print of ${stem}`
+    : `Check print of ${stem}, member ${member}`;
+}
+
+const stemOf = (file: string): string =>
+  (file.split('/').at(-1) ?? file).replace(/\.ya?ml$/, '');
+
+/** Marks in words, as they stand in the margin. */
+const words: Readonly<Record<Verdict, string>> = {
+  right: 'right',
+  wrong: 'wrong',
+  follows: 'follows',
+  unread: 'not read',
+};
+
+/** Facts of a check print: whose work it is, what it was marked against, and each step with its mark. */
+export function checkFacts(file: MarkedFile, input: ReportInput): object {
+  const { project } = input;
+  const own = project.worked.find((one) => one.file === file.file);
+  const member = project.members.find(({ mark }) => mark === file.member);
+  const { summary } = file;
+  return {
+    ...file,
+    anchor: checkAnchorOf(file),
+    title: checkTitleOf(file),
+    memberName:
+      file.member === undefined ? undefined : nameOf(file.member, member?.title),
+    memberAnchor: file.member === undefined ? undefined : anchorOf(file.member),
+    by: file.prepared?.name ?? file.prepared?.initials,
+    revision: project.definition.revisions.at(-1)?.mark,
+    sha256: own?.sha256,
+    names: own?.names,
+    signs: Object.entries(own?.signs ?? {}).map(([what, positive]) => ({
+      what,
+      positive,
+    })),
+    count: file.steps.length,
+    marks: (['right', 'wrong', 'follows', 'unread'] as const)
+      .filter((verdict) => summary[verdict] > 0)
+      .map((verdict) => `${summary[verdict]} ${words[verdict]}`),
+    hasMark: {
+      follows: summary.follows > 0,
+      unread: summary.unread > 0,
+      setOff: file.steps.some(
+        ({ expected }) => expected !== undefined && expected.differing.length > 0,
+      ),
+    },
+    steps: file.steps.map((step) => stepFacts(step, file, input)),
+  };
+}
+
+function stepFacts(step: MarkedStep, file: MarkedFile, input: ReportInput): object {
+  const comment = registerOf(input).find(
+    (row) => row.file === file.file && row.step === step.step,
+  );
+  const { lines, written, concluded } = step;
+  return {
+    ...step,
+    mark: words[step.verdict],
+    isRight: step.verdict === 'right',
+    otherLoads: step.loads === file.loads ? undefined : step.loads,
+    statement: lines.length === 0 ? undefined : { lines },
+    plain:
+      lines.length > 0 || written === undefined
+        ? undefined
+        : [written, ...concluded].join('; '),
+    belongs: belongsOf(step),
+    comment: comment?.number,
+  };
+}
+
+/** The right line with the terms underlined that differ from what was written. */
+function belongsOf({ expected }: MarkedStep): Statement | undefined {
+  if (expected === undefined) return undefined;
+  const { line, differing } = expected;
+  const { left } = line;
+  if (left?.kind !== 'sum') return { lines: [line] };
+  const terms = left.terms.map((term, index) =>
+    differing.includes(index) ? { ...term, isSetOff: true } : term,
+  );
+  return { lines: [{ ...line, left: { ...left, terms } }] };
+}
