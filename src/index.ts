@@ -7,7 +7,7 @@ export { bindProject, composePackage, resultsOf, workProject } from './pipeline.
 export type { BindOptions, Bound, Stage, WorkedProject } from './pipeline.ts';
 export { concerning, markOf, unknownMarks } from './report/index.ts';
 export { checkJson, checkWorked, summarise } from './review/index.ts';
-export type { MarkedFile, MarkedStep } from './review/index.ts';
+export type { MarkedFile, MarkedStep, PersonSummary } from './review/index.ts';
 export { writePlain } from './plain/index.ts';
 export { readResults, writeResults } from './results/index.ts';
 export type {

@@ -1,5 +1,4 @@
-import type { MarkedFile, MarkedStep } from '../index.ts';
-import { summarise } from '../index.ts';
+import type { MarkedFile, MarkedStep, PersonSummary } from '../index.ts';
 import { printable, type Paint, type Role } from './paint.ts';
 
 const roles: Readonly<Record<MarkedStep['verdict'], Role>> = {
@@ -46,8 +45,8 @@ function stepLines(step: MarkedStep, paint: Paint): string {
 }
 
 /** The summary for whoever looks after the work: by person, how many steps got which mark, and the kinds of slip. */
-export function peopleLines(files: readonly MarkedFile[], paint: Paint): string {
-  const lines = summarise(files).map(({ person, files: count, marks, kinds }) => {
+export function peopleLines(people: readonly PersonSummary[], paint: Paint): string {
+  const lines = people.map(({ person, files: count, marks, kinds }) => {
     const name = person === '' ? 'nobody named' : printable(person);
     const sheets = `${count} sheet${count === 1 ? '' : 's'}`;
     const steps = `${marks.right} right, ${marks.wrong} wrong, ${marks.follows} following, ${marks.unread} not read`;

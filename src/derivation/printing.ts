@@ -1,10 +1,11 @@
-import { exactly, figure, given, type Figure } from '../equation/index.ts';
+import { exactly, figure, given, number, type Figure } from '../equation/index.ts';
 import type { Project } from '../project/index.ts';
 import {
   countIn,
   displayUnit,
   formatFeetInches,
   formatNumber,
+  parseQuantity,
   quantity,
   quantityText,
   sameUnit,
@@ -152,4 +153,10 @@ export function cell(
   return rounded === 0
     ? exactly(0, pure)
     : figure(quantity(rounded, pure), pure, { kind: 'decimals', count: decimals });
+}
+
+/** A share or a condition number by its powers of ten, 1.1×10^−16, to so many figures; an exact 0 as such. */
+export function powerFigure(share: number, figures: number = 2): Figure {
+  const written = parseQuantity(share.toExponential(figures - 1)).quantity;
+  return share === 0 || written === undefined ? number(0) : given(written);
 }

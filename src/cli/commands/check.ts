@@ -1,5 +1,5 @@
 import { hasErrors, placeIn, type Diagnostic } from '../../diagnostics/index.ts';
-import type { MarkedFile, WorkedProject } from '../../index.ts';
+import type { MarkedFile, PersonSummary, WorkedProject } from '../../index.ts';
 import type { Call, Command } from '../command.ts';
 import { good, usersMistake } from '../exit-codes.ts';
 import { markedLines, peopleLines } from '../marked-lines.ts';
@@ -38,7 +38,7 @@ async function runCheck(call: Call): Promise<number | UsageFault> {
   const { given, world, streams } = call;
   const place = folderIn(given, 'check');
   if ('fault' in place) return place.fault;
-  const { workProject, checkWorked } = await import('../../index.ts');
+  const { workProject, checkWorked, summarise } = await import('../../index.ts');
   const progress = startProgress(streams, false);
   const worked = workProject(world, place.folder, progress.onStage);
   progress.end();
@@ -58,7 +58,7 @@ async function runCheck(call: Call): Promise<number | UsageFault> {
   );
   return given.has('json')
     ? await printJson(call, files, showing)
-    : printMarks(call, files, { worked, showing });
+    : printMarks(call, files, { worked, showing, people: summarise(files) });
 }
 
 /** A file by its path or by its name alone. */
@@ -96,13 +96,21 @@ async function printJson(
 function printMarks(
   { streams }: Call,
   files: readonly MarkedFile[],
-  { worked, showing }: { readonly worked: WorkedProject; readonly showing: Showing },
+  {
+    worked,
+    showing,
+    people,
+  }: {
+    readonly worked: WorkedProject;
+    readonly showing: Showing;
+    readonly people: readonly PersonSummary[];
+  },
 ): number {
   const paint = paintFor(streams.coloured.out);
   if (files.length === 0)
     streams.out('There are no worked steps: worked/ holds no .yaml file.\n');
   for (const file of files) streams.out(markedLines(file, paint));
-  if (files.length > 0) streams.out(peopleLines(files, paint));
+  if (files.length > 0) streams.out(peopleLines(people, paint));
   const found: readonly Diagnostic[] = [
     ...worked.diagnostics.filter((one) => hasErrors([one])),
     ...files.flatMap(({ fault, remarks }) => [

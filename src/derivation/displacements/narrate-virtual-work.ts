@@ -14,7 +14,7 @@ import {
 import { displayUnit, pureUnit } from '../../units/index.ts';
 import type { CaseContext } from '../case-context.ts';
 import { placeAtStation } from '../narrators/places.ts';
-import { tidy, value } from '../printing.ts';
+import { powerFigure, tidy, value } from '../printing.ts';
 import type { DisplacementStep } from '../steps.ts';
 import { momentSymbol, stationSymbol } from '../symbols.ts';
 import { bendingFigure } from './bending-units.ts';
@@ -71,7 +71,7 @@ export function narrateVirtualWork(
     })),
     value: valueOf(context, work, extreme),
     integrated: value(context.printing, 'deflection', extreme.value),
-    difference: shareText(work.deflection - extreme.value, work.size),
+    difference: powerFigure(Math.abs(work.deflection - extreme.value) / work.size, 1),
   };
 }
 
@@ -192,8 +192,4 @@ function valueOf(
       { chain: [{ sign: '=', of: value(printing, 'deflection', deflection) }] },
     ],
   };
-}
-
-function shareText(off: number, size: number): string {
-  return off === 0 ? '0' : (Math.abs(off) / size).toExponential(0);
 }

@@ -1,3 +1,4 @@
+import { powerFigure } from '../printing.ts';
 import { exactly, figure, type Figure } from '../../equation/index.ts';
 import {
   divideUnits,
@@ -41,7 +42,7 @@ export function narrateSystem(system: LinearSystem): SystemStep {
             of,
             value: systemFigure(system, unit, value),
           })),
-    residual: residualOf(system).toExponential(1),
+    residual: powerFigure(residualOf(system)),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Statement } from '../../equation/index.ts';
+import type { Expression, Statement } from '../../equation/index.ts';
 import type { HandMethod } from '../redundants/choose-method.ts';
 
 /** A check that is a theorem under its conditions; a false one stops the sheet. */
@@ -32,10 +32,10 @@ export type ReasonStep =
       readonly kind: 'ways-agree';
       readonly method: HandMethod;
       /** Shares of scale, `3e-16`. */
-      readonly difference: string;
-      readonly allowed: string;
-      readonly condition: string;
-      readonly byHand: string;
-      readonly byHandAllowed: string;
+      readonly difference: Expression;
+      readonly allowed: Expression;
+      readonly condition: Expression;
+      readonly byHand: Expression;
+      readonly byHandAllowed: Expression;
     }
   | { readonly kind: 'agreement'; readonly count: number };

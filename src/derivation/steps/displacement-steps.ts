@@ -103,7 +103,7 @@ export type DisplacementStep =
       readonly value: Statement;
       readonly integrated: Expression;
       /** How far the two are apart as a share of the sum of the sizes of all terms, `2e-16`. */
-      readonly difference: string;
+      readonly difference: Expression;
     }
   /** The member stays as it is: nothing bends or moves it. */
   | { readonly kind: 'no-displacement'; readonly case: string };

@@ -25,5 +25,5 @@ export interface SystemStep {
   /** The unknowns found, where no elimination is shown. */
   readonly solution: readonly { readonly of: Expression; readonly value: Figure }[];
   /** The greatest residual of an equation as a share of its terms, `3e-16`. */
-  readonly residual: string;
+  readonly residual: Figure;
 }
