@@ -1,6 +1,12 @@
-import { checkAnchorOf, checkFacts, checkTitleOf } from './contexts/check-facts.ts';
+import {
+  checkAnchorOf,
+  checkFacts,
+  checkTitleOf,
+  stepAnchorOf,
+} from './contexts/check-facts.ts';
 import { initialsOf } from './contexts/foot.ts';
 import { registerFacts } from './contexts/register-facts.ts';
+import type { MarkedFile } from '../review/index.ts';
 import type { Plan } from './plan.ts';
 import type { ReportInput } from './report-input.ts';
 
@@ -25,8 +31,11 @@ export function checkPlans(input: ReportInput): readonly Plan[] {
     title: 'Comment register',
     template: 'register',
     look: 'body',
-    facts: { anchor: 'comments', ...registerFacts(input, checkAnchorOf) },
+    facts: { anchor: 'comments', ...registerFacts(input, anchorOf) },
     initials: { prepared: '', checked: '' },
   };
   return [...prints, register];
 }
+
+const anchorOf = (file: Pick<MarkedFile, 'file'>, step?: number): string =>
+  step === undefined ? checkAnchorOf(file) : stepAnchorOf(file, step);

@@ -1,4 +1,4 @@
-import type { Statement } from '../../equation/index.ts';
+import type { Statement, StatementLine } from '../../equation/index.ts';
 import type { MarkedFile, MarkedStep, Verdict } from '../../review/index.ts';
 import type { ReportInput } from '../report-input.ts';
 import { registerOf } from './register-facts.ts';
@@ -7,6 +7,11 @@ import { anchorOf, nameOf } from './package-facts.ts';
 /** The anchor of a worked file's check print. */
 export function checkAnchorOf({ file }: Pick<MarkedFile, 'file'>): string {
   return `check-${stemOf(file)}`;
+}
+
+/** The anchor of a step on a check print; no name of a file holds a slash. */
+export function stepAnchorOf(file: Pick<MarkedFile, 'file'>, step: number): string {
+  return `${checkAnchorOf(file)}/${step}`;
 }
 
 /** What the index and the foot call a check print. */
@@ -49,7 +54,9 @@ export function checkFacts(file: MarkedFile, input: ReportInput): object {
       what,
       positive,
     })),
+    loadsTitle: project.loads.cases.find(({ mark }) => mark === file.loads)?.title,
     count: file.steps.length,
+    isAllRight: file.steps.length > 0 && summary.right === file.steps.length,
     marks: (['right', 'wrong', 'follows', 'unread'] as const)
       .filter((verdict) => summary[verdict] > 0)
       .map((verdict) => `${summary[verdict]} ${words[verdict]}`),
@@ -74,7 +81,8 @@ function stepFacts(step: MarkedStep, file: MarkedFile, input: ReportInput): obje
     mark: words[step.verdict],
     isRight: step.verdict === 'right',
     otherLoads: step.loads === file.loads ? undefined : step.loads,
-    statement: lines.length === 0 ? undefined : { lines },
+    anchor: stepAnchorOf(file, step.step),
+    statements: statementsOf(lines),
     plain:
       lines.length > 0 || written === undefined
         ? undefined
@@ -82,6 +90,16 @@ function stepFacts(step: MarkedStep, file: MarkedFile, input: ReportInput): obje
     belongs: belongsOf(step),
     comment: comment?.number,
   };
+}
+
+/** A statement for each line that stands by itself, so that a short conclusion is not pushed under the equals sign of a long equation. */
+function statementsOf(lines: readonly StatementLine[]): readonly Statement[] {
+  return lines.reduce<readonly Statement[]>((all, line) => {
+    const last = all.at(-1);
+    return line.left === undefined && last !== undefined
+      ? [...all.slice(0, -1), { lines: [...last.lines, line] }]
+      : [...all, { lines: [line] }];
+  }, []);
 }
 
 /** The right line with the terms underlined that differ from what was written. */

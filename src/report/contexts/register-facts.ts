@@ -13,14 +13,14 @@ export function registerOf({
     .map((row, index) => ({ ...row, number: index + 1 }));
 }
 
-/** Facts of the comment register. */
+/** Facts of the comment register; `anchorOf` tells where a file's check print stands, or a step of it. */
 export function registerFacts(
   input: Pick<ReportInput, 'worked'>,
-  anchorOf: (file: Pick<MarkedFile, 'file'>) => string,
+  anchorOf: (file: Pick<MarkedFile, 'file'>, step?: number) => string,
 ): object {
   const rows = registerOf(input);
   return {
-    rows: rows.map((row) => ({ ...row, anchor: anchorOf(row) })),
+    rows: rows.map((row) => ({ ...row, anchor: anchorOf(row, row.step) })),
     unmarked: unmarkedOf(input).map((file) => ({
       file: file.file,
       anchor: anchorOf(file),
