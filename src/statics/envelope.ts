@@ -1,12 +1,14 @@
 import type { Extreme } from './piecewise.ts';
 import { combine } from './piecewise/combine.ts';
 import { greatestOf, leastOf } from './piecewise/greatest.ts';
-import type { BeamResult, RangeCurves, RangeResult } from './solution.ts';
+import type { Arrangement, BeamResult, RangeCurves, RangeResult } from './solution.ts';
 import { tieTolerance } from './tolerances.ts';
 
 /** An extreme over several results, and the mark of the one that governs. */
 export interface GoverningExtreme extends Extreme {
   readonly result: string;
+  /** How the loads stand, where that entry has no single state. */
+  readonly arrangement?: Arrangement;
 }
 
 /** The greatest and least of one internal force over several results. */
@@ -28,13 +30,16 @@ export type EntryResult = BeamResult | RangeResult;
 /** One of the three internal forces. */
 export type InternalForceName = 'axial' | 'shear' | 'moment';
 
+/** An extreme, and how the loads stand where it is that of a range. */
+type PlacedExtreme = Extreme & { readonly arrangement?: Arrangement };
+
 const nothing: Extreme = { value: 0, x: 0 };
 
 /** The extremes of one internal force of an entry; a range that knows no axial force has none. */
 export function extremesFound(
   found: EntryResult,
   name: InternalForceName,
-): { readonly max: Extreme; readonly min: Extreme } {
+): { readonly max: PlacedExtreme; readonly min: PlacedExtreme } {
   return found.extremes[name] ?? { max: nothing, min: nothing };
 }
 
@@ -63,7 +68,7 @@ export function envelope(results: readonly EntryResult[]): Envelope {
 
 function governing(
   results: readonly EntryResult[],
-  read: (result: EntryResult) => Extreme,
+  read: (result: EntryResult) => PlacedExtreme,
   sense: 1 | -1,
 ): GoverningExtreme {
   const all = results.map((result) => ({ ...read(result), result: result.mark }));
