@@ -12,6 +12,7 @@
  *    │  deriveBeam       the worked steps as facts, checked
  *    ▼
  * BeamDerivation[]  ───── collectResults ─────▶ results.json
+ *    │              ───── checkPrints ────────▶ MarkedFile[], steps worked by hand with their marks, into the report
  *    │  composeReport    templates → HTML → blocks
  *    ▼
  * Report  ─────────────── writePlain ─────────▶ text for a terminal

@@ -50,6 +50,7 @@ describe('README.md', () => {
     ['project', '### project.yaml'],
     ['loads', '### loads.yaml'],
     ['beam', '### members/*.yaml: a beam'],
+    ['worked', '### worked/*.yaml: steps worked by hand'],
   ] as const)('names every field of a %s file', (kind, heading) => {
     const about = section(heading);
     const words = new Set(about.match(/[A-Za-z_]+/g));

@@ -1,7 +1,7 @@
 import type { Statement, StatementLine } from '../../equation/index.ts';
 import type { MarkedFile, MarkedStep, Verdict } from '../../review/index.ts';
 import type { ReportInput } from '../report-input.ts';
-import { registerOf } from './register-facts.ts';
+import { inQuotes, registerOf } from './register-facts.ts';
 import { anchorOf, nameOf } from './package-facts.ts';
 
 /** The anchor of a worked file's check print. */
@@ -41,6 +41,8 @@ export function checkFacts(file: MarkedFile, input: ReportInput): object {
   const { summary } = file;
   return {
     ...file,
+    fault: file.fault === undefined ? undefined : saidPlainly(file.fault),
+    remarks: file.remarks.map(saidPlainly),
     anchor: checkAnchorOf(file),
     title: checkTitleOf(file),
     memberName:
@@ -71,6 +73,11 @@ export function checkFacts(file: MarkedFile, input: ReportInput): object {
   };
 }
 
+const saidPlainly = <T extends { readonly message: string }>(one: T): T => ({
+  ...one,
+  message: inQuotes(one.message),
+});
+
 function stepFacts(step: MarkedStep, file: MarkedFile, input: ReportInput): object {
   const comment = registerOf(input).find(
     (row) => row.file === file.file && row.step === step.step,
@@ -78,6 +85,7 @@ function stepFacts(step: MarkedStep, file: MarkedFile, input: ReportInput): obje
   const { lines, written, concluded } = step;
   return {
     ...step,
+    findings: step.findings.map(saidPlainly),
     mark: words[step.verdict],
     isRight: step.verdict === 'right',
     otherLoads: step.loads === file.loads ? undefined : step.loads,

@@ -20,7 +20,11 @@ export function registerFacts(
 ): object {
   const rows = registerOf(input);
   return {
-    rows: rows.map((row) => ({ ...row, anchor: anchorOf(row, row.step) })),
+    rows: rows.map((row) => ({
+      ...row,
+      comment: inQuotes(row.comment),
+      anchor: anchorOf(row, row.step),
+    })),
     unmarked: unmarkedOf(input).map((file) => ({
       file: file.file,
       anchor: anchorOf(file),
@@ -47,3 +51,8 @@ export function commentCount(input: Pick<ReportInput, 'worked'>): object | undef
 
 const unmarkedOf = ({ worked }: Pick<ReportInput, 'worked'>): readonly MarkedFile[] =>
   worked.filter(({ fault }) => fault !== undefined);
+
+/** A message as it is printed: what a terminal sets off by backticks stands in quotation marks. */
+export function inQuotes(message: string): string {
+  return message.replace(/`([^`]*)`/g, '“$1”');
+}
