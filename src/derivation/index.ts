@@ -60,7 +60,6 @@ export type {
   SupportRow,
   UnknownRow,
 } from './steps.ts';
-export { chooseMethod } from './redundants/choose-method.ts';
 export type {
   HandMethod,
   MethodChoice,

@@ -30,7 +30,6 @@ export { summarise } from './summarise.ts';
 export type { PersonSummary } from './summarise.ts';
 export type { Comment, MarkedFile, MarkedStep, MarkSummary } from './marked.ts';
 export type { Finding, FindingKind, Verdict } from './verdict.ts';
-export { readLine } from './reading/read-line.ts';
 export type {
   DirectionWord,
   Extent,

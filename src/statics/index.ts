@@ -91,16 +91,14 @@ export type {
 export { isClosed } from './residuals.ts';
 export { compatibilityOf } from './elastic/compatibility.ts';
 export { superpose } from './superpose.ts';
-export { marksWithoutState, optionResults } from './choices/option-results.ts';
+export { optionResults } from './choices/option-results.ts';
 export type {
   ChoiceResults,
   OptionOutcome,
   OptionResults,
 } from './choices/option-results.ts';
-export { settleChoices } from './choices/settle-choices.ts';
-export { choiceRange } from './choices/choice-range.ts';
 export { rangeOfOptions } from './choices/range-of-options.ts';
-export { rangeOfState, sumOfRanges } from './choices/sum-of-ranges.ts';
+export { sumOfRanges } from './choices/sum-of-ranges.ts';
 export type { RangeTerm } from './choices/sum-of-ranges.ts';
 export { influenceBasis } from './moving/influence-basis.ts';
 export type { InfluenceBasis, ReactionComponent } from './moving/influence-basis.ts';
@@ -113,7 +111,7 @@ export { influenceLine } from './moving/influence-line.ts';
 export type { Effect } from './moving/influence-line.ts';
 export { superposeRanges } from './choices/superpose-ranges.ts';
 export type { CaseFactor } from './loading.ts';
-export { curvesFound, envelope, envelopeCurves, extremesFound } from './envelope.ts';
+export { curvesFound, envelope, envelopeCurves } from './envelope.ts';
 export type {
   Envelope,
   EntryResult,
