@@ -3,6 +3,7 @@ import { indexLines, placeIn, type Diagnostic } from '../diagnostics/index.ts';
 import type { Project, WorkedDefinition } from '../project/index.ts';
 import { commentsOn } from './comments.ts';
 import type { MarkedFile, MarkedStep, MarkSummary } from './marked.ts';
+import { casesOf } from './marking-context.ts';
 import { markFile } from './marking/mark-file.ts';
 
 /** Marks every file of worked steps of a project, in the order of their names. One that cannot be marked says why, and the others stand. */
@@ -49,7 +50,7 @@ function checkFile(
   return {
     ...base,
     loads: marked.mark,
-    isLoadsChosen: file.loads === undefined && work.structure.cases.length > 1,
+    isLoadsChosen: file.loads === undefined && casesOf(work).length > 1,
     steps: marked.steps,
     summary: summaryOf(marked.steps),
     comments: commentsOn(file, marked.steps),

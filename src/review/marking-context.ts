@@ -29,9 +29,19 @@ export interface MarkingContext {
   readonly conventions: Conventions;
 }
 
-/** The readings of what work may be for: every case, every combination, and all cases together. */
+/** The cases that load this member; every case where none does. */
+export function casesOf({ structure }: BeamWork): readonly string[] {
+  const settled = structure.supports.flatMap(({ restraints }) =>
+    restraints.flatMap(({ settlements = [] }) => settlements.map((one) => one.case)),
+  );
+  const loaded = new Set([...structure.loads.map((load) => load.case), ...settled]);
+  const own = structure.cases.filter((mark) => loaded.has(mark));
+  return own.length === 0 ? structure.cases : own;
+}
+
+/** The readings of what work may be for: every case that loads the member, every combination, and all cases together. */
 export function loadingsOf(work: BeamWork): readonly string[] {
-  const marks = [...work.structure.cases, ...work.combinations.map(({ mark }) => mark)];
+  const marks = [...casesOf(work), ...work.combinations.map(({ mark }) => mark)];
   return marks.includes('all') ? marks : [...marks, 'all'];
 }
 

@@ -13,8 +13,10 @@ export interface WrittenConclusion {
   readonly value: number;
   readonly dimension: Dimension | undefined;
   readonly direction?: DirectionWord;
-  /** Significant figures that the number was written with; absent where it is worked out. */
-  readonly figures?: number;
+  /** One of the unit that it was written in, SI: rounding is judged in that unit. */
+  readonly unit: number;
+  /** True where a number other than 0 stands without a unit. */
+  readonly isBare: boolean;
 }
 
 /** A conclusion read, or why it cannot be. */
@@ -53,7 +55,7 @@ export function readConclusion(
       continue;
     }
     const { constant, dimension } = worked.form;
-    const figures = figuresOf(last);
+    const number = numberIn(last);
     return {
       conclusion: {
         text,
@@ -61,7 +63,8 @@ export function readConclusion(
         value: constant,
         dimension,
         ...(direction === undefined ? {} : { direction }),
-        ...(figures === undefined ? {} : { figures }),
+        unit: number?.quantity.unit.inSi ?? 1,
+        isBare: number?.isBare === true && constant !== 0,
       },
     };
   }
@@ -78,14 +81,9 @@ function symbolOf(
     : undefined;
 }
 
-/** How many significant figures a written number has; trailing zeros without a point count as none. */
-function figuresOf(of: Written): number | undefined {
-  const number = of.kind === 'sum' && of.terms.length === 1 ? of.terms[0]?.of : of;
-  if (number?.kind !== 'number') return undefined;
-  const digits = number.quantity.text
-    .replace(/[eE].*$/u, '')
-    .replace(/[^\d.]/gu, '')
-    .replace(/^0*\.?0*/u, '');
-  const isWhole = !number.quantity.text.includes('.');
-  return (isWhole ? digits.replace(/0+$/u, '') : digits.replace('.', '')).length || 1;
+/** The number that an expression is, whatever its sign; undefined for one that is worked out. */
+function numberIn(of: Written): Extract<Written, { kind: 'number' }> | undefined {
+  const [only, ...others] = of.kind === 'sum' ? of.terms : [];
+  const number = only !== undefined && others.length === 0 ? only.of : of;
+  return number.kind === 'number' ? number : undefined;
 }

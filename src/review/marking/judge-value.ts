@@ -8,6 +8,8 @@ export interface Standard {
   readonly truth: number;
   /** What follows from the worker's own line and earlier figures; absent where nothing does. */
   readonly own?: number;
+  /** One of the unit that it was written in, SI: its figures are counted in that unit. */
+  readonly unit: number;
   /** Significant figures that it must be right to. */
   readonly figures: number;
   /** True where a plain magnitude is as good: moments, shears, deflections of a member. */
@@ -32,6 +34,21 @@ export function judgeValue(
   value: number,
   standard: Standard,
   show: (si: number) => string,
+): Judged {
+  const { unit, own } = standard;
+  const counted = {
+    ...standard,
+    truth: standard.truth / unit,
+    ...(own === undefined ? {} : { own: own / unit }),
+  };
+  return judgeCount(value / unit, counted, (count) => show(count * unit));
+}
+
+/** The same for counts of the unit that the value was written in. */
+function judgeCount(
+  value: number,
+  standard: Standard,
+  show: (count: number) => string,
 ): Judged {
   const { truth, own, figures, takesMagnitude } = standard;
   const right = (findings: readonly Finding[] = [], isMagnitude = false): Judged => ({

@@ -1,3 +1,4 @@
+import { nameDimension, sameButAngle, type Dimension } from '../../units/index.ts';
 import type { Finding } from '../verdict.ts';
 import type { NameMeaning } from '../names/name-meanings.ts';
 import { readConclusion, type WrittenConclusion } from './conclude.ts';
@@ -21,6 +22,8 @@ export interface Drawn {
   readonly equations: readonly OwnEquation[];
   /** The unknown that a value without a symbol is for. */
   readonly target?: NameMeaning;
+  /** What the line of a definition comes to. */
+  readonly comesTo?: { readonly si: number; readonly dimension: Dimension };
   /** True where a plain magnitude is as good. */
   readonly takesMagnitude: boolean;
 }
@@ -72,6 +75,9 @@ function markOne(
     const meaning =
       symbol === undefined ? drawn.target : meaningOf(request, symbol.name, drawn);
     if (meaning === undefined) {
+      const found = definedOtherwise(request, conclusion, drawn);
+      findings.push(...found);
+      if (found.length > 0) standing = 'wrong';
       remember(request, symbol?.name, conclusion);
       continue;
     }
@@ -101,6 +107,26 @@ function meaningOf(
   return also.get(name) ?? target ?? impliedMeaning(context, name);
 }
 
+/** What is said of a symbol of the worker's own beside what its line comes to. */
+function definedOtherwise(
+  request: StepRequest,
+  conclusion: WrittenConclusion,
+  { comesTo }: Drawn,
+): readonly Finding[] {
+  if (comesTo === undefined) return [];
+  const unfit = unfitUnit(conclusion, { kind: 'known', truth: 0, ...comesTo });
+  if (unfit !== undefined) return [{ ...unfit, term: conclusion.text }];
+  const { context } = request;
+  const standard = { truth: comesTo.si, unit: conclusion.unit, takesMagnitude: false };
+  const show = showAs(request, displayOf(comesTo));
+  const judged = judgeValue(
+    conclusion.value,
+    { ...standard, figures: context.figures },
+    show,
+  );
+  return judged.findings.map((finding) => ({ ...finding, term: conclusion.text }));
+}
+
 /** A symbol of the worker's own: its value is what was concluded. */
 function remember(
   { worker }: StepRequest,
@@ -123,21 +149,31 @@ function judgeOne(
   { meaning, sign, drawn }: Judging,
 ): Judged {
   const { worker, context, number } = request;
+  const unfit = unfitUnit(conclusion, meaning);
+  if (unfit !== undefined)
+    return { standing: 'wrong', findings: [unfit], isMagnitude: false };
   const worded = wordedValue(conclusion, meaning);
   const value = sign * worded;
   const show = showAs(request, displayOf(meaning));
   if (meaning.kind === 'known')
-    return judgeValue(value, standardOf(context.figures, meaning.truth), show);
-  const concluded = new Map(
-    [...worker.concluded].map(([key, one]) => [key, one.value]),
-  );
-  const own = solveFor(meaning.key, drawn.equations, concluded);
+    return judgeValue(
+      value,
+      {
+        truth: meaning.truth,
+        unit: conclusion.unit,
+        figures: context.figures,
+        takesMagnitude: true,
+      },
+      show,
+    );
+  const own = ownValue(request, meaning.key, drawn);
   const truth = truthOf(request, meaning.key) ?? meaning.truth / meaning.share;
   const judged = judgeValue(
     value,
     {
       truth: truth * meaning.share,
       ...(own === undefined ? {} : { own: own * meaning.share }),
+      unit: conclusion.unit,
       figures: context.figures,
       takesMagnitude: drawn.takesMagnitude && conclusion.direction === undefined,
     },
@@ -153,8 +189,38 @@ function judgeOne(
   return judged;
 }
 
-function standardOf(figures: number, truth: number): Parameters<typeof judgeValue>[1] {
-  return { truth, figures, takesMagnitude: true };
+/** What follows from the worker's lines; of what nobody concluded, the true value is put in. */
+function ownValue(
+  request: StepRequest,
+  key: string,
+  { equations }: Drawn,
+): number | undefined {
+  const concluded = new Map(
+    [...request.worker.concluded].map(([one, { value }]) => [one, value]),
+  );
+  const own = solveFor(key, equations, concluded);
+  const last = equations.at(-1);
+  if (own !== undefined || last === undefined) return own;
+  for (const other of last.shares.keys()) {
+    const truth = truthOf(request, other);
+    if (!concluded.has(other) && truth !== undefined) concluded.set(other, truth);
+  }
+  return solveFor(key, [last], concluded);
+}
+
+/** A conclusion in a unit that its symbol is not measured in, or in none. */
+function unfitUnit(
+  { value, dimension, isBare }: WrittenConclusion,
+  meaning: NameMeaning,
+): Finding | undefined {
+  if (dimension === undefined || value === 0) return undefined;
+  if (sameButAngle(dimension, meaning.dimension)) return undefined;
+  return {
+    kind: 'unit',
+    message: isBare
+      ? 'The number lacks its unit.'
+      : `This is ${nameDimension(dimension)}; what is worked here is ${nameDimension(meaning.dimension)}.`,
+  };
 }
 
 /**

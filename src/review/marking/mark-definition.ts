@@ -26,7 +26,7 @@ export function markDefinition(request: StepRequest): StepMark {
   const { findings, value, name } = worked;
   const isOwn = name !== undefined && meaningsFor(context, worker)(name) === undefined;
   if (isOwn && value !== undefined) worker.values.set(name, value);
-  const concluded = concludedBy(request);
+  const concluded = concludedBy(request, value);
   const isWrong = findings.length > 0 || concluded.standing === 'wrong';
   const isUnread = concluded.standing === 'unread';
   return {
@@ -48,9 +48,13 @@ function markWords(request: StepRequest): StepMark {
     : { verdict: 'right', findings: [], remarks: [] };
 }
 
-function concludedBy(request: StepRequest): Conclusions {
+function concludedBy(request: StepRequest, comesTo?: Worth): Conclusions {
   const texts = request.step.so.map(({ text }) => text);
-  return markConclusions(request, texts, { equations: [], takesMagnitude: false });
+  return markConclusions(request, texts, {
+    equations: [],
+    takesMagnitude: false,
+    ...(comesTo === undefined ? {} : { comesTo }),
+  });
 }
 
 /** A value with what it measures. */

@@ -2,7 +2,7 @@ import type { BeamWork } from '../../derivation/index.ts';
 import type { Project, WorkedDefinition, WorkedStep } from '../../project/index.ts';
 import type { StatementLine } from '../../equation/index.ts';
 import type { MarkedStep } from '../marked.ts';
-import { loadingsOf, markingContext, type MarkingContext } from '../marking-context.ts';
+import { casesOf, loadingsOf, markingContext, type MarkingContext } from '../marking-context.ts';
 import { asEquation } from '../reading/as-equation.ts';
 import { readLine } from '../reading/read-line.ts';
 import { markDefinition } from './mark-definition.ts';
@@ -36,7 +36,7 @@ export function markFile(
   setting: FileSetting,
 ): MarkedUnder | undefined {
   const { work } = setting;
-  const [only, ...others] = work.structure.cases;
+  const [only, ...others] = casesOf(work);
   const stated = file.loads?.text ?? (others.length === 0 ? only : undefined);
   if (stated !== undefined) return markUnder(file, setting, stated);
   const all = loadingsOf(work).flatMap((mark) => markUnder(file, setting, mark) ?? []);

@@ -124,7 +124,9 @@ const cutForce: ClaimReader = ({ context }, text) => {
   if (x === undefined) return `there is no place ${place} on this member`;
   const sides =
     side === undefined ? (['left', 'right'] as const) : [side as 'left' | 'right'];
-  const [first = 'left'] = sides;
+  // Where no side is said, an end of the member means the side that the member is on.
+  const isStart = x <= (context.structure.points[0]?.x ?? 0);
+  const first = side === undefined && isStart ? 'right' : (sides[0] ?? 'left');
   const of = force as 'moment' | 'shear' | 'axial';
   return {
     meaning: cutMeaning(context, of, { x, side: first }),

@@ -11,6 +11,14 @@ export function isClose(found: number, truth: number, figures: number = 3): bool
   return Math.abs(found - truth) <= room * (1 + 1e-6) + 1e-12 * Math.abs(truth);
 }
 
+/** True where a written value stands for a true one: to three figures, or within what rounding its figures can have moved it. */
+export function standsFor(written: number, truth: number, spread: number): boolean {
+  return (
+    isClose(written, truth) ||
+    Math.abs(written - truth) <= spread * Math.abs(written) * (1 + 1e-6)
+  );
+}
+
 /** True where two values are one number, rounding of the last bits aside. */
 export function isSame(a: number, b: number): boolean {
   return Math.abs(a - b) <= 1e-6 * Math.max(Math.abs(a), Math.abs(b));

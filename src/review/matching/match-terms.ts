@@ -1,6 +1,6 @@
 import type { Sum } from '../../statics/index.ts';
 import { worthOf, type Atom } from './atoms.ts';
-import { isClose } from './closeness.ts';
+import { isClose, standsFor } from './closeness.ts';
 import { groupsOf, type Group } from './groups.ts';
 import { costs, slipsOf, type Slip } from './slips.ts';
 import type { WorkerTerm } from './worker-terms.ts';
@@ -151,8 +151,8 @@ class Search {
     const whole = free.flatMap(({ mask, count, worth }): readonly Option[] => {
       // Lumping is no slip; its small price makes the plainest reading come first.
       const lump = costs.lump * (count - 1);
-      if (isClose(written, worth)) return [{ mask, slips: [], cost: lump }];
-      if (!isClose(written, -worth)) return [];
+      if (standsFor(written, worth, term.spread)) return [{ mask, slips: [], cost: lump }];
+      if (!standsFor(written, -worth, term.spread)) return [];
       const slip = {
         kind: 'sign',
         cost: costs.sign,

@@ -15,6 +15,8 @@ export interface WorkerTerm extends Extent {
   /** So much of an unknown, its sign in it. */
   readonly unknown?: { readonly key: string; readonly share: number };
   readonly dimension: Dimension | undefined;
+  /** How far rounding of its written figures can have moved it, as a share of it. */
+  readonly spread: number;
   /** The sizes of what it is multiplied from, by what they measure: where arms and forces are looked for. */
   readonly parts: readonly TermPart[];
 }
@@ -82,6 +84,7 @@ function collect(
     end: of.end,
     text: setting.text.slice(of.start, of.end).trim(),
     dimension,
+    spread: spreadOf(of),
     parts: partsOf(of, setting.meanings, 1),
   };
   const { sign } = setting;
@@ -123,6 +126,28 @@ function multipliedOut(of: Written, meanings: Meanings): Written | undefined {
       },
     })),
   };
+}
+
+/**
+ * One unit of the last written place of each number, as a share of it. A number of less than three
+ * figures was given so (8.4 kip), and is taken as exact.
+ */
+function spreadOf(of: Written): number {
+  switch (of.kind) {
+    case 'number': {
+      const share = of.lastPlace / Math.abs(of.quantity.si || 1);
+      return share <= 0.01 * (1 + 1e-9) ? share : 0;
+    }
+    case 'product':
+      return of.factors.reduce((all, factor) => all + spreadOf(factor), 0);
+    case 'quotient':
+      return spreadOf(of.over) + spreadOf(of.under);
+    case 'name':
+    case 'sum':
+    case 'power':
+    case 'call':
+      return 0;
+  }
 }
 
 /** The factors of a term that are known numbers. */
