@@ -27,6 +27,17 @@ const cases: readonly (readonly [what: string, expression: Expression, tex: stri
       '-8.4\\,\\text{kip}\\,(6\\,\\text{ft}) + R_{\\mathrm{C}}\\,(21\\,\\text{ft})',
     ],
     [
+      'a term set off underlined with its sign',
+      {
+        kind: 'sum',
+        terms: [
+          { sign: -1, of: sym('R', 'C'), isSetOff: true },
+          { sign: 1, of: sym('P'), isSetOff: true },
+        ],
+      },
+      '\\underline{-R_{\\mathrm{C}}} \\;\\underline{{+}\\;P}',
+    ],
+    [
       'a factor before a figure',
       product(number(1.2), giv('3.0 kip')),
       '1.2\\,(3.0\\,\\text{kip})',

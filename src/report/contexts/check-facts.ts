@@ -83,6 +83,9 @@ function stepFacts(step: MarkedStep, file: MarkedFile, input: ReportInput): obje
     (row) => row.file === file.file && row.step === step.step,
   );
   const { lines, written, concluded } = step;
+  const texts = [...(written === undefined ? [] : [written]), ...concluded];
+  // Each text that can be read gives one line; where one cannot, all stand as they were written.
+  const isTypeset = lines.length === texts.length;
   return {
     ...step,
     findings: step.findings.map(saidPlainly),
@@ -90,11 +93,8 @@ function stepFacts(step: MarkedStep, file: MarkedFile, input: ReportInput): obje
     isRight: step.verdict === 'right',
     otherLoads: step.loads === file.loads ? undefined : step.loads,
     anchor: stepAnchorOf(file, step.step),
-    statements: statementsOf(lines),
-    plain:
-      lines.length > 0 || written === undefined
-        ? undefined
-        : [written, ...concluded].join('; '),
+    statements: isTypeset ? statementsOf(lines) : [],
+    texts: isTypeset ? [] : texts,
     belongs: belongsOf(step),
     comment: comment?.number,
   };
