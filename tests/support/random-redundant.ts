@@ -20,6 +20,9 @@ type Kind =
   | 'hinge'
   | 'hinge-roller';
 
+/** Size of a load, kN and the like. */
+const size = fc.integer({ min: -40, max: 40 });
+
 const kinds: readonly Kind[] = [
   'none',
   'pin',
@@ -68,19 +71,22 @@ export function redundantBeam(
       ),
       loads: fc.array(
         fc.record({
-          kind: fc.constantFrom('point', 'distributed', 'distributed', 'couple'),
+          kind: fc.constantFrom(
+            'point' as const,
+            'distributed' as const,
+            'distributed' as const,
+            'couple' as const,
+          ),
           from: fc.integer({ min: 0, max: 100 }),
           to: fc.integer({ min: 0, max: 100 }),
           atPoint: fc.boolean(),
-          size: fc.tuple(
-            ...([0, 1, 2, 3] as const).map(() => fc.integer({ min: -40, max: 40 })),
-          ),
+          size: fc.tuple(size, size, size, size),
           side: fc.constantFrom('left' as const, 'right' as const),
         }),
         { minLength: 1, maxLength: 5 },
       ),
     })
-    .map((seed) => build(seed as Seed))
+    .map((seed) => build(seed))
     .filter((structure) => fits(structure, degrees));
 }
 
@@ -176,13 +182,11 @@ function build(seed: Seed): BeamStructure {
     supports,
     hinges,
     cases: ['T'],
-    stiffness: cuts
-      .slice(1)
-      .map((end, i) => ({
-        from: cuts[i]!,
-        to: end,
-        EI: EI0 * 10 ** seed.powers[8 + i]!,
-      })),
+    stiffness: cuts.slice(1).map((end, i) => ({
+      from: cuts[i]!,
+      to: end,
+      EI: EI0 * 10 ** seed.powers[8 + i]!,
+    })),
     curvatures: seed.warm.flatMap(([a, b], i) =>
       a < b
         ? [{ id: `k${i}`, case: 'T', from: place(a), to: place(b), curvature: -4e-4 }]

@@ -1,4 +1,4 @@
-import type { BeamResult } from '../../statics/index.ts';
+import { wholeOf, type BeamResult } from '../../statics/index.ts';
 import type { CaseContext } from '../case-context.ts';
 import { handComponents } from '../redundants/hand-components.ts';
 import { agreementTolerance, type CheckOutcome } from './check-outcome.ts';
@@ -22,19 +22,8 @@ export function handAgrees(context: CaseContext): readonly CheckOutcome[] {
 export function handDifference(context: CaseContext): HandDifference | undefined {
   const work = handComponents(context);
   if (work === undefined) return undefined;
-  const { structure, result } = context;
-  const length = (structure.points.at(-1)?.x ?? 0) - (structure.points[0]?.x ?? 0);
-  const scales = scalesOf(result, length);
-  let [difference, place] = [0, ''];
-  for (const [index, { point, restraints }] of structure.supports.entries()) {
-    for (const [at, { kind }] of restraints.entries()) {
-      const hand = work.components[index]?.[at] ?? 0;
-      const off = Math.abs(hand - componentOf(result, point, at));
-      // Where nothing acts there is no scale, and nothing may be found either.
-      const share = off === 0 ? 0 : off / scales[kind];
-      if (share > difference) [difference, place] = [share, point];
-    }
-  }
+  const { result } = context;
+  const { difference, place } = worstReaction(context, work.components);
   return {
     difference,
     allowed: Math.max(
@@ -44,6 +33,26 @@ export function handDifference(context: CaseContext): HandDifference | undefined
     ),
     finding: `the hand method finds another reaction at ${place}, ${difference.toExponential(1)} of scale apart`,
   };
+}
+
+/** The reaction that the hand method finds furthest from the one reported, as a share of scale. */
+function worstReaction(
+  { structure, result }: CaseContext,
+  components: readonly (readonly number[])[],
+): { readonly difference: number; readonly place: string } {
+  const { from, to } = wholeOf(structure);
+  const scales = scalesOf(result, to - from);
+  let [difference, place] = [0, ''];
+  for (const [index, { point, restraints }] of structure.supports.entries()) {
+    for (const [at, { kind }] of restraints.entries()) {
+      const hand = components[index]?.[at] ?? 0;
+      const off = Math.abs(hand - componentOf(result, point, at));
+      // Where nothing acts there is no scale, and nothing may be found either.
+      const share = off === 0 ? 0 : off / scales[kind];
+      if (share > difference) [difference, place] = [share, point];
+    }
+  }
+  return { difference, place };
 }
 
 function componentOf({ reactions }: BeamResult, point: string, at: number): number {

@@ -40,6 +40,7 @@ function sizesOf(
       return line.couple;
     case 'area':
     case 'temperature':
+    case 'axles':
       return undefined;
   }
 }

@@ -174,9 +174,8 @@ describe('standardCaseChecks', () => {
   });
 
   test('turns loads round that push up', () => {
-    expect(
-      lines({ ...span, loads: '[ { point: 9 kN, at: 2 m, direction: up } ]' }),
-    ).toMatchInlineSnapshot(`
+    expect(lines({ ...span, loads: '[ { point: 9 kN, at: 2 m, direction: up } ]' }))
+      .toMatchInlineSnapshot(`
       [
         "R_B = −P_1 b / L",
         "= −9 kN (2 m) / (6 m) = −3.000 kN",
