@@ -23,3 +23,8 @@ export function standsFor(written: number, truth: number, spread: number): boole
 export function isSame(a: number, b: number): boolean {
   return Math.abs(a - b) <= 1e-6 * Math.max(Math.abs(a), Math.abs(b));
 }
+
+/** True where two values are one number as people write it, to about four figures. */
+export function isNear(a: number, b: number): boolean {
+  return Math.abs(a - b) <= 1e-3 * Math.max(Math.abs(a), Math.abs(b));
+}

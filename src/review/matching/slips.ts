@@ -1,6 +1,6 @@
 import type { Sum } from '../../statics/index.ts';
 import { worthOf, type Atom } from './atoms.ts';
-import { isClose, isSame } from './closeness.ts';
+import { isClose, isNear } from './closeness.ts';
 import type { WorkerTerm } from './worker-terms.ts';
 
 /** One slip that explains how a term differs from what belongs there. */
@@ -53,7 +53,7 @@ export function slipsOf(
     : [];
   const ratio = worth === 0 ? 0 : Math.abs(written / worth);
   const conversion = conversions.find(
-    (factor) => isSame(ratio, factor) || isSame(ratio, 1 / factor),
+    (factor) => isNear(ratio, factor) || isNear(ratio, 1 / factor),
   );
   if (conversion !== undefined)
     return [...sign, { kind: 'unit', cost: costs.unit, term, atoms, taken: ratio }];
@@ -70,14 +70,14 @@ function armSlip(term: WorkerTerm, written: number, atom: Atom): Slip | undefine
   const isSpread = what.kind === 'load' && what.resultant !== undefined;
   for (const arm of armsOf(term)) {
     const force = Math.abs(written) / arm;
-    if (isClose(force, Math.abs(size)) && !isSame(arm, Math.abs(factor))) {
+    if (isClose(force, Math.abs(size)) && !isNear(arm, Math.abs(factor))) {
       const kind = isSpread ? 'resultant' : 'lever-arm';
       const cost = isSpread ? costs.resultant : costs.arm;
       return { kind, cost, term, atoms: [atom], taken: arm };
     }
   }
   for (const arm of armsOf(term)) {
-    if (!isSame(arm, Math.abs(factor))) continue;
+    if (!isNear(arm, Math.abs(factor))) continue;
     return magnitudeSlip(term, Math.abs(written) / arm, atom);
   }
   return undefined;
@@ -96,7 +96,7 @@ function magnitudeSlip(term: WorkerTerm, taken: number, atom: Atom): Slip {
   const isShape =
     atom.what.kind === 'load' &&
     atom.what.resultant !== undefined &&
-    [2, 0.5].some((factor) => isSame(ratio, factor));
+    [2, 0.5].some((factor) => isNear(ratio, factor));
   return isShape
     ? { kind: 'resultant', cost: costs.resultant, term, atoms: [atom], taken }
     : { kind: 'magnitude', cost: costs.magnitude, term, atoms: [atom], taken };
