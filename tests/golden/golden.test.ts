@@ -35,10 +35,24 @@ const demos: Readonly<
   'quarry-road-depot': {
     cover: ['cover', 0],
     index: ['index', 0],
-    conventions: ['basis', 2],
+    'sign conventions': ['basis', 2],
+    'member as loaded': ['member-B1', 1],
+    'equations of a case': ['member-B1', 3],
+    'stations and diagrams': ['member-B1', 5],
+    'singularity functions': ['member-B1', 6],
+    'combinations and envelope': ['member-B1', 23],
+    'three moments': ['member-F1', 6],
+    'governing arrangements': ['member-F1', 30],
+    'influence lines': ['member-K2', 11],
+    'envelope of moving loads': ['member-K2', 13],
+    'closure of the project': ['reactions', 7],
   },
   'tarn-boathouse': {
     cover: ['cover', 0],
+    'released member': ['member-P1', 2],
+    'handbook case': ['member-P1', 4],
+    'check print': ['check-l1-draught', 0],
+    reactions: ['reactions', 0],
   },
 };
 
