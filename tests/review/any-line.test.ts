@@ -9,7 +9,6 @@ import { folderOf } from '../support/beam-file.ts';
 import { determinateBeam } from '../support/random-beam.ts';
 import { readWorked } from '../../src/project/kinds/worked/read-worked.ts';
 
-
 /** How a line is written: signs turned, terms shuffled, sides, units, which sum. */
 const styles = fc.record({
   about: fc.nat(20),
@@ -58,7 +57,9 @@ function written(terms: readonly Term[], style: Style): string {
   }
   const side = (texts: readonly string[]): string =>
     texts.length === 0 ? '0' : texts.join(' ').replace(/^\+ /u, '');
-  return style.tail === 'left' ? `${side(left)} = ${side(right)}` : `${side(left)}${style.tail}`;
+  return style.tail === 'left'
+    ? `${side(left)} = ${side(right)}`
+    : `${side(left)}${style.tail}`;
 }
 
 /** A line of a random sum of a random beam, and what marks it. */
@@ -169,7 +170,14 @@ describe('any line of any determinate beam', () => {
       fc.property(
         determinateBeam,
         styles,
-        fc.constantFrom('sign', 'lever-arm', 'missing-term', 'extra-term', 'magnitude', 'unit'),
+        fc.constantFrom(
+          'sign',
+          'lever-arm',
+          'missing-term',
+          'extra-term',
+          'magnitude',
+          'unit',
+        ),
         (structure, style, slip) => {
           const found = setting(structure, style);
           if (found === undefined) return;
@@ -180,14 +188,19 @@ describe('any line of any determinate beam', () => {
           expect(step.verdict, `${slip}: ${step.claim} ${line}`).toBe('wrong');
           counts.wrong += 1;
           const kinds = step.findings.map(({ kind }) => kind as string);
-          if (kinds.includes(slip) || (['magnitude', 'lever-arm'].includes(slip) && kinds.includes('resultant')))
+          if (
+            kinds.includes(slip) ||
+            (['magnitude', 'lever-arm'].includes(slip) && kinds.includes('resultant'))
+          )
             counts.named += 1;
           else unnamed.push(`${slip} as ${kinds.join(', ')}: ${step.claim} ${line}`);
         },
       ),
       { numRuns: 120, endOnFailure: true },
     );
-    console.log(`${counts.named} of ${counts.wrong} planted slips named\n${unnamed.slice(0, 12).join('\n')}`);
+    console.log(
+      `${counts.named} of ${counts.wrong} planted slips named\n${unnamed.slice(0, 12).join('\n')}`,
+    );
     expect(counts.wrong).toBeGreaterThan(40);
     expect(counts.named / counts.wrong).toBeGreaterThanOrEqual(0.9);
   });
@@ -223,7 +236,10 @@ function withSlip(
     case 'extra-term':
       return [
         ...terms,
-        { ...resized(chosen, 0.431), ...(chosen.arm === undefined ? {} : { arm: chosen.arm * 0.713 }) },
+        {
+          ...resized(chosen, 0.431),
+          ...(chosen.arm === undefined ? {} : { arm: chosen.arm * 0.713 }),
+        },
       ];
     case 'magnitude':
       return change((term) => resized(term, 1.23));

@@ -21,14 +21,16 @@ describe('the worked sheets', () => {
 
   test('no right step is flagged', () => {
     const flagged = steps.filter(
-      ({ expected, found }) => expected.verdict === 'right' && found.verdict !== 'right',
+      ({ expected, found }) =>
+        expected.verdict === 'right' && found.verdict !== 'right',
     );
     expect(shown(flagged)).toEqual([]);
   });
 
   test('no wrong step passes', () => {
     const passed = steps.filter(
-      ({ expected, found }) => expected.verdict !== 'right' && found.verdict === 'right',
+      ({ expected, found }) =>
+        expected.verdict !== 'right' && found.verdict === 'right',
     );
     expect(shown(passed)).toEqual([]);
   });

@@ -79,7 +79,7 @@ function costOf({ matches }: Explained): number {
 }
 
 /** Terms that do not measure the same cannot be added; a line may only be so long. */
-function faultOf(
+export function faultOf(
   terms: readonly WorkerTerm[],
   reading: WrittenLine,
 ): WorkingFault | undefined {
@@ -127,7 +127,7 @@ function explainReading(
 }
 
 /** True where the terms add up to nothing when every unknown has its true value. */
-function holds(
+export function holds(
   terms: readonly WorkerTerm[],
   truths: (key: string) => number | undefined,
 ): boolean {

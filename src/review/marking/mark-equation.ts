@@ -9,7 +9,9 @@ import {
 } from '../reading/linear-form.ts';
 import type { WrittenLine } from '../reading/written.ts';
 import type { Finding } from '../verdict.ts';
-import { explainLine, type Explained } from './explain-line.ts';
+import { explainLine, faultOf, holds, type Explained } from './explain-line.ts';
+import { termsOfLine } from '../matching/worker-terms.ts';
+import { withUnits } from './lacking-units.ts';
 import { expectedLine, type ExpectedLine } from './expected-line.ts';
 import { words } from './phrases.ts';
 import type { SumClaim } from './read-claim.ts';
@@ -42,11 +44,36 @@ export function markEquation(
   meanings: Meanings,
 ): MarkedEquation | StepMark {
   const best = bestOf(request, readings, candidates, meanings);
-  if ('verdict' in best) return best;
+  if ('verdict' in best) {
+    const isUnit = best.findings.some(({ kind }) => kind === 'unit');
+    return (isUnit ? withoutUnits(request, readings, meanings) : undefined) ?? best;
+  }
   const { explained } = best;
   return explained.isTrue
     ? { isRight: true, findings: [], explained }
     : wrongEquation(request, best);
+}
+
+/** A line that would hold if its bare numbers had their units: wrong, and one sees what was meant. */
+function withoutUnits(
+  request: StepRequest,
+  readings: readonly WrittenLine[],
+  meanings: Meanings,
+): MarkedEquation | undefined {
+  const truths = (key: string): number | undefined => truthOf(request, key);
+  for (const { line, meant } of readings.flatMap(withUnits)) {
+    const { terms } = termsOfLine(line, meanings);
+    if (terms === undefined || faultOf(terms, line) !== undefined) continue;
+    if (meant.length === 0 || !holds(terms, truths)) continue;
+    const findings = meant.map((text): Finding => ({
+      kind: 'unit',
+      term: text.split(' ')[0] ?? text,
+      message: `This number lacks its unit: ${text} is meant.`,
+    }));
+    const explained = { reading: line, terms, atoms: [], scale: 1, matches: [] };
+    return { isRight: false, findings, explained: { ...explained, isTrue: false } };
+  }
+  return undefined;
 }
 
 /** An explanation, and the sum that it takes the line for. */

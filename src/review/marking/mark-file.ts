@@ -2,7 +2,12 @@ import type { BeamWork } from '../../derivation/index.ts';
 import type { Project, WorkedDefinition, WorkedStep } from '../../project/index.ts';
 import type { StatementLine } from '../../equation/index.ts';
 import type { MarkedStep } from '../marked.ts';
-import { casesOf, loadingsOf, markingContext, type MarkingContext } from '../marking-context.ts';
+import {
+  casesOf,
+  loadingsOf,
+  markingContext,
+  type MarkingContext,
+} from '../marking-context.ts';
 import { asEquation } from '../reading/as-equation.ts';
 import { readLine } from '../reading/read-line.ts';
 import { markDefinition } from './mark-definition.ts';

@@ -30,7 +30,7 @@ interface Option {
 }
 
 /** Steps of the search after which the best explanation so far is taken. */
-const patience = 20_000;
+const patience = 5_000;
 
 /**
  * The cheapest explanations of a line, all of those that cost the same, at most three. First the
@@ -151,7 +151,8 @@ class Search {
     const whole = free.flatMap(({ mask, count, worth }): readonly Option[] => {
       // Lumping is no slip; its small price makes the plainest reading come first.
       const lump = costs.lump * (count - 1);
-      if (standsFor(written, worth, term.spread)) return [{ mask, slips: [], cost: lump }];
+      if (standsFor(written, worth, term.spread))
+        return [{ mask, slips: [], cost: lump }];
       if (!standsFor(written, -worth, term.spread)) return [];
       const slip = {
         kind: 'sign',

@@ -1,5 +1,9 @@
 import { deriveMembers, workMembers } from '../../../src/derivation/index.ts';
-import { checkWorked, type MarkedFile, type MarkedStep } from '../../../src/review/index.ts';
+import {
+  checkWorked,
+  type MarkedFile,
+  type MarkedStep,
+} from '../../../src/review/index.ts';
 import { combinationsFor } from '../../../src/standards/index.ts';
 import { soundFolder } from '../../support/folder.ts';
 import type { ExpectedMark, Sheet } from './sheet.ts';
@@ -31,7 +35,10 @@ export function markFiles(
     ...project.loads,
     standards: project.definition.standards,
   });
-  return checkWorked(project, deriveMembers(project, workMembers(project, combinations)));
+  return checkWorked(
+    project,
+    deriveMembers(project, workMembers(project, combinations)),
+  );
 }
 
 /** Marks sheets, each against its member. */

@@ -49,7 +49,9 @@ function stepOf(line: string): { readonly yaml: string; readonly mark: ExpectedM
     ...claimOf(claim),
     ...(part === undefined ? [] : [`part: ${part}`]),
     ...(loads === undefined ? [] : [`loads: ${loads}`]),
-    ...(write === '' ? [] : [`${claim === 'note' ? 'note' : 'write'}: ${quoted(write)}`]),
+    ...(write === ''
+      ? []
+      : [`${claim === 'note' ? 'note' : 'write'}: ${quoted(write)}`]),
     ...(so.length === 0 ? [] : [`so: [ ${so.map(quoted).join(', ')} ]`]),
   ];
   return {

@@ -10,7 +10,8 @@ interface SimpleBeam {
   readonly unit: string;
 }
 
-const names = '{ RA: reaction A up, RC: reaction C up, P: load L at B, a: length A to B }';
+const names =
+  '{ RA: reaction A up, RC: reaction C up, P: load L at B, a: length A to B }';
 
 const beams: readonly SimpleBeam[] = [
   { mark: 'S1', load: 8.4, a: 6, length: 21, force: 'kip', unit: 'ft' },
@@ -32,7 +33,6 @@ export const simpleSheets: readonly Sheet[] = beams.flatMap((beam) => [
   ...rightSheets(beam),
   ...slipSheets(beam),
 ]);
-
 
 /** A beam's numbers as texts with units. */
 function textsOf({ load, a, length, force, unit }: SimpleBeam) {
@@ -83,7 +83,10 @@ function rightSheets(beam: SimpleBeam): readonly Sheet[] {
       `moments about A: RC = ${P} * ${a}/${length} ; RC = ${f(rc)}
        reaction A up: ${P} * ${l(b).split(' ')[0]} / ${length} ; RA = ${f(ra)}`,
     ),
-    right('chained equals', `moments about A: ${chain}\nforces up: RA = P - RC = ${f(ra)}`),
+    right(
+      'chained equals',
+      `moments about A: ${chain}\nforces up: RA = P - RC = ${f(ra)}`,
+    ),
     right(
       "the worker's own signs",
       `moments about A: P*a - RC*${L} = 0 ; RC = ${f(rc)}
