@@ -260,13 +260,8 @@ async function layOutPackage(
     ]);
   const fonts = openFonts((name) => world.ownFile(name));
   const typesetter = createTypesetter(fonts);
-  const document = layOut(report, {
-    theme: layOver(defaultTheme, theme),
-    fonts,
-    typesetter,
-    images,
-  });
-  return { document, fonts };
+  const settings = { theme: layOver(defaultTheme, theme), fonts, typesetter, images };
+  return { document: layOut(report, settings), fonts };
 }
 
 /** What goes into the file besides the pages: the definition files and results.json attached, packed to half the size. */

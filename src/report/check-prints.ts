@@ -1,4 +1,5 @@
 import type { DerivedMember } from '../derivation/index.ts';
+import type { Diagnostic } from '../diagnostics/index.ts';
 import type { Project } from '../project/index.ts';
 import { checkWorked, type MarkedFile } from '../review/index.ts';
 
@@ -19,7 +20,22 @@ export function checkPrints(
 }
 
 /** Whether the package is still one to be commented on. */
-export function bindsCheckPrints({ definition }: Project): boolean {
+function bindsCheckPrints({ definition }: Project): boolean {
   const status = definition.status.value;
   return status === 'preliminary' || status === 'for review';
+}
+
+/** A remark where worked steps lie in the folder of a package that is past commenting on, and are left out of it. */
+export function workedLeftOut(project: Project): readonly Diagnostic[] {
+  const count = project.worked.length;
+  if (count === 0 || bindsCheckPrints(project)) return [];
+  const what = count === 1 ? 'one file' : `${count} files`;
+  return [
+    {
+      severity: 'remark',
+      code: 'worked-left-out',
+      message: `the package is ${project.definition.status.value}: the worked steps of ${what} are left out of it`,
+      hints: ['mark them by `sumzero check`'],
+    },
+  ];
 }

@@ -13,6 +13,7 @@ import { footOf } from './contexts/foot.ts';
 import { indexFacts } from './contexts/index-facts.ts';
 import { reactionFacts } from './contexts/reaction-facts.ts';
 import { checkPlans } from './check-plans.ts';
+import { workedLeftOut } from './check-prints.ts';
 import { fillToBlocks } from './fill-to-blocks.ts';
 import { numberEquations } from './numbering.ts';
 import type { Plan } from './plan.ts';
@@ -30,7 +31,7 @@ export function composeReport(
 ): Outcome<Report> {
   const plans = plansOf(input);
   const templates = openTemplates(sources, new Set(plans.map(({ anchor }) => anchor)));
-  const diagnostics: Diagnostic[] = [];
+  const diagnostics: Diagnostic[] = [...workedLeftOut(input.project)];
   const parts = plans.map((plan): Part => ({
     anchor: plan.anchor,
     title: plan.title,

@@ -8,11 +8,11 @@ import { diskWorld } from '../../src/world/index.ts';
 const folder = fileURLToPath(new URL('check-print/', import.meta.url));
 const program = { name: 'sumzero', version: '0.0.0' };
 
-/** The package of the small project, its status as given. */
-function composed(
+/** The package of the small project, its status as given, and what was told on the way. */
+function composing(
   status: 'for review' | 'preliminary' | 'issued' | 'void' = 'for review',
   only?: readonly string[],
-): Report {
+): ReturnType<typeof composePackage> {
   const worked = workProject(diskWorld(), folder);
   const { project } = worked;
   if (project === undefined) throw new Error('the project cannot be read');
@@ -20,11 +20,15 @@ function composed(
     ...project.definition,
     status: { ...project.definition.status, value: status },
   };
-  const { report } = composePackage(
+  return composePackage(
     diskWorld(),
     { ...worked, project: { ...project, definition } },
     { program, ...(only === undefined ? {} : { only }) },
   );
+}
+
+function composed(...given: Parameters<typeof composing>): Report {
+  const { report } = composing(...given);
   if (report === undefined) throw new Error('the package cannot be composed');
   return report;
 }
@@ -58,6 +62,18 @@ describe('check prints', () => {
     expect(anchorsOf(composed('preliminary'))).toContain('comments');
     for (const status of ['issued', 'void'] as const)
       expect(composed(status).parts.filter(isCheck)).toEqual([]);
+  });
+
+  test('that are left out of an issued package are told of', () => {
+    expect(composing('issued').diagnostics).toMatchObject([
+      {
+        severity: 'remark',
+        code: 'worked-left-out',
+        message:
+          'the package is issued: the worked steps of 3 files are left out of it',
+      },
+    ]);
+    expect(composing('preliminary').diagnostics).toEqual([]);
   });
 
   test('are those of the members asked for', () => {

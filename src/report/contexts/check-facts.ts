@@ -1,4 +1,5 @@
 import type { Statement, StatementLine } from '../../equation/index.ts';
+import type { WorkedDefinition } from '../../project/index.ts';
 import type { MarkedFile, MarkedStep, Verdict } from '../../review/index.ts';
 import type { ReportInput } from '../report-input.ts';
 import { inQuotes, registerOf } from './register-facts.ts';
@@ -37,40 +38,55 @@ const words: Readonly<Record<Verdict, string>> = {
 export function checkFacts(file: MarkedFile, input: ReportInput): object {
   const { project } = input;
   const own = project.worked.find((one) => one.file === file.file);
-  const member = project.members.find(({ mark }) => mark === file.member);
-  const { summary } = file;
   return {
     ...file,
+    ...memberFacts(file, input),
+    ...countFacts(file),
     fault: file.fault === undefined ? undefined : saidPlainly(file.fault),
     remarks: file.remarks.map(saidPlainly),
     anchor: checkAnchorOf(file),
     title: checkTitleOf(file),
-    memberName:
-      file.member === undefined ? undefined : nameOf(file.member, member?.title),
-    memberAnchor: file.member === undefined ? undefined : anchorOf(file.member),
     by: file.prepared?.name ?? file.prepared?.initials,
     revision: project.definition.revisions.at(-1)?.mark,
     sha256: own?.sha256,
     names: own?.names,
-    signs: Object.entries(own?.signs ?? {}).map(([what, positive]) => ({
-      what,
-      positive,
-    })),
+    signs: signsOf(own),
     loadsTitle: project.loads.cases.find(({ mark }) => mark === file.loads)?.title,
-    count: file.steps.length,
-    isAllRight: file.steps.length > 0 && summary.right === file.steps.length,
+    steps: file.steps.map((step) => stepFacts(step, file, input)),
+  };
+}
+
+/** The member that the steps are for; nothing where the file names none. */
+function memberFacts({ member }: MarkedFile, { project }: ReportInput): object {
+  if (member === undefined) return {};
+  const title = project.members.find(({ mark }) => mark === member)?.title;
+  return { memberName: nameOf(member, title), memberAnchor: anchorOf(member) };
+}
+
+/** How many steps got which mark, and which marks the sheet has to explain. */
+function countFacts({ steps, summary }: MarkedFile): object {
+  return {
+    count: steps.length,
+    isAllRight: steps.length > 0 && summary.right === steps.length,
     marks: (['right', 'wrong', 'follows', 'unread'] as const)
       .filter((verdict) => summary[verdict] > 0)
       .map((verdict) => `${summary[verdict]} ${words[verdict]}`),
     hasMark: {
       follows: summary.follows > 0,
-      unread: summary.unread > 0,
-      setOff: file.steps.some(
-        ({ expected }) => expected !== undefined && expected.differing.length > 0,
-      ),
+      setOff: steps.some(({ expected }) => (expected?.differing.length ?? 0) > 0),
     },
-    steps: file.steps.map((step) => stepFacts(step, file, input)),
   };
+}
+
+/** The worker's own positive senses, where the file states some. */
+function signsOf(own: WorkedDefinition | undefined): readonly object[] {
+  const { moments, vertical, horizontal } = own?.signs ?? {};
+  const all = [
+    { what: 'moments', positive: moments },
+    { what: 'vertical', positive: vertical },
+    { what: 'horizontal', positive: horizontal },
+  ];
+  return all.filter(({ positive }) => positive !== undefined);
 }
 
 const saidPlainly = <T extends { readonly message: string }>(one: T): T => ({

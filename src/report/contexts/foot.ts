@@ -1,4 +1,4 @@
-import type { Person, ProjectDefinition } from '../../project/index.ts';
+import type { Person, ProjectDefinition, Worker } from '../../project/index.ts';
 import type { RunningFoot } from '../blocks.ts';
 
 /** Who prepared and checked what stands on a sheet, as the foot prints it; open where empty. */
@@ -26,9 +26,7 @@ export function footOf(
 }
 
 /** Initials and date, only where that person's own date stands: a program's mark is no signature. */
-export function initialsOf(
-  person: Partial<Pick<Person, 'initials' | 'date'>> | undefined,
-): string {
+export function initialsOf(person: Person | Worker | undefined): string {
   return person?.date === undefined || person.initials === undefined
     ? ''
     : `${person.initials} ${person.date}`;

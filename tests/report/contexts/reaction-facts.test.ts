@@ -27,6 +27,7 @@ function factsOf(levels: Readonly<Record<string, string | undefined>>): unknown 
     closures,
     members: worked.map((member) => memberReport(project, member)),
     loadPath: [],
+    worked: [],
     program: { name: 'sumzero', version: '0' },
   });
 }
