@@ -1,5 +1,5 @@
 import {
-  name,
+  name as symbolName,
   product,
   sum,
   toLinear,
@@ -45,9 +45,23 @@ export function expectedLine(
   const at = new Set(of.slips.flatMap((slip) => slip.atoms.map(({ id }) => id)));
   return {
     line: { left, chain: [{ sign: '=', of: zero() }], recheck: 'none' },
-    text: `${toLinear(left)} = 0`.replaceAll('\u00a0', ' '),
+    text: inOwnSpelling(`${toLinear(left)} = 0`.replaceAll('\u00a0', ' '), of.worker),
     differing: shown.flatMap(({ id }, index) => (at.has(id) ? [index] : [])),
   };
+}
+
+/** Symbols as the worker writes them: RC where the program would print R_C. */
+function inOwnSpelling(text: string, { names }: Pick<Worker, 'names'>): string {
+  let own = text;
+  for (const name of names.keys()) {
+    const printed = toLinear(symbolName(writtenSymbol(name)));
+    if (printed !== name)
+      own = own
+        .split(' ')
+        .map((word) => (word.replace(/^[−-]/u, '') === printed ? word.replace(printed, () => name) : word))
+        .join(' ');
+  }
+  return own;
 }
 
 function termOf(
@@ -80,7 +94,7 @@ function sizeOf(
       own: Math.sign(atom.size) || 1,
     };
   const found = symbolFor(atom.key, worker);
-  return { size: name(found?.symbol ?? plainSymbol(atom)), own: found?.share ?? 1 };
+  return { size: symbolName(found?.symbol ?? plainSymbol(atom)), own: found?.share ?? 1 };
 }
 
 /** The worker's symbol for an unknown, and how much of the unknown one of it is. */

@@ -98,7 +98,26 @@ function markUnder(
     };
     return describe(step, open.worker, base, markStep(request, open.pending));
   });
-  return { mark, steps };
+  return { mark, steps: steps.map((step, index) => asBefore(step, steps.slice(0, index))) };
+}
+
+/** The same slip again is wrong again, and says where it was made first. */
+function asBefore(step: MarkedStep, before: readonly MarkedStep[]): MarkedStep {
+  if (step.verdict !== 'wrong') return step;
+  const findings = step.findings.map((finding) => {
+    const first = before.find(
+      ({ verdict, claim, part, loads, findings: own }) =>
+        verdict === 'wrong' &&
+        claim === step.claim &&
+        part === step.part &&
+        loads === step.loads &&
+        own.some(({ kind, message }) => kind === finding.kind && message === finding.message),
+    );
+    return first === undefined
+      ? finding
+      : { ...finding, message: `${finding.message} The same as in step ${first.step}.` };
+  });
+  return { ...step, findings };
 }
 
 function markStep(request: StepRequest, pending: OwnEquation[]): StepMark {
