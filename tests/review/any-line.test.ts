@@ -62,6 +62,13 @@ function written(terms: readonly Term[], style: Style): string {
     : `${side(left)}${style.tail}`;
 }
 
+/** The direction of a reaction in words. */
+function senseOf([dx, dy]: readonly [number, number]): string {
+  if (dx !== 0 && dy !== 0) return 'normal';
+  if (dy !== 0) return dy > 0 ? 'up' : 'down';
+  return dx > 0 ? 'right' : 'left';
+}
+
 /** A line of a random sum of a random beam, and what marks it. */
 function setting(
   structure: Parameters<typeof folderOf>[0],
@@ -109,17 +116,7 @@ function setting(
         .restraints[of]!;
       const [dx, dy] = restraint.kind === 'force' ? restraint.direction : [0, 0];
       const sense =
-        restraint.kind === 'moment'
-          ? 'counterclockwise'
-          : dx !== 0 && dy !== 0
-            ? 'normal'
-            : dy > 0
-              ? 'up'
-              : dy < 0
-                ? 'down'
-                : dx > 0
-                  ? 'right'
-                  : 'left';
+        restraint.kind === 'moment' ? 'counterclockwise' : senseOf([dx, dy]);
       names[`F${index}`] = `reaction ${at} ${sense}`;
       const size = share === 1 ? `F${index}` : `F${index} * ${four(share)}`;
       return { sign: atom.factor < 0 ? -1 : 1, size, value: 0, arm, atom };

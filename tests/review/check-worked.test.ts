@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { checkJson, summarise, type MarkedFile } from '../../src/review/index.ts';
 import { markFiles } from './sheets/mark-sheets.ts';
-import { otherMembers, } from './sheets/other-members.ts';
+import { otherMembers } from './sheets/other-members.ts';
 import { simpleMembers } from './sheets/simple-beams.ts';
 
 const members = { S1: simpleMembers.S1 ?? '', X1: otherMembers.X1 ?? '' };
 const head = 'member: S1\nnames: { RA: reaction A up, RC: reaction C up }\n';
-const turned = '  - { sum: moments about A, write: "8.4 kip * 6 ft + RC * 21 ft = 0", so: "RC = -2.4 kip" }\n';
+const turned =
+  '  - { sum: moments about A, write: "8.4 kip * 6 ft + RC * 21 ft = 0", so: "RC = -2.4 kip" }\n';
 
 function marked(text: string): MarkedFile {
   const [file] = markFiles(members, { 'worked/a.yaml': text });
@@ -28,7 +29,9 @@ describe('checkWorked', () => {
           'The load of 8.4 kip at B turns clockwise about A; with counterclockwise positive its sign is minus.',
       },
     ]);
-    expect(steps[0]?.expected?.text).toMatch(/^RC \(21 ft\) [-−] 8\.4 kip \(6 ft\) = 0$/);
+    expect(steps[0]?.expected?.text).toMatch(
+      /^RC \(21 ft\) [-−] 8\.4 kip \(6 ft\) = 0$/,
+    );
   });
 
   test('says of the same slip where it was made first', () => {
@@ -92,7 +95,10 @@ describe('the register of comments', () => {
 describe('checkJson and summarise', () => {
   test('print marks in format 1, and faults of a file with their place', () => {
     const json = JSON.parse(
-      checkJson([marked(`${head}steps:\n${turned}`), marked('member: Z\nsteps: []\n')], () => 1),
+      checkJson(
+        [marked(`${head}steps:\n${turned}`), marked('member: Z\nsteps: []\n')],
+        () => 1,
+      ),
     ) as { format: number; worked: Record<string, unknown>[] };
     expect(json.format).toBe(1);
     expect(json.worked[0]).toMatchObject({
@@ -102,7 +108,9 @@ describe('checkJson and summarise', () => {
       steps: [{ step: 1, line: 4, verdict: 'wrong', findings: [{ kind: 'sign' }] }],
       summary: { right: 0, wrong: 1, follows: 0, unread: 0 },
     });
-    expect(json.worked[1]).toMatchObject({ error: { code: 'unknown-member', line: 1 } });
+    expect(json.worked[1]).toMatchObject({
+      error: { code: 'unknown-member', line: 1 },
+    });
   });
 
   test('slips are counted by person', () => {

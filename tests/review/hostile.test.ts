@@ -61,9 +61,7 @@ describe('hostile files', () => {
   const files: Readonly<Record<string, string | Uint8Array>> = {
     'no YAML': 'member: [ S1\n  steps: {',
     'a list': '- 1\n- 2\n',
-    'Latin-1': Uint8Array.from(
-      [...'member: S1 # '].map((c) => c.charCodeAt(0)).concat(0xe9, 10),
-    ),
+    'Latin-1': new Uint8Array([...new TextEncoder().encode('member: S1 # '), 0xe9, 10]),
     'a member that nobody knows': 'member: Z9\nsteps: []\n',
     'a loading that nobody knows': `member: S1\nloads: W\nsteps:\n${good}`,
   };

@@ -55,7 +55,6 @@ export function readConclusion(
       continue;
     }
     const { constant, dimension } = worked.form;
-    const number = numberIn(last);
     return {
       conclusion: {
         text,
@@ -63,8 +62,7 @@ export function readConclusion(
         value: constant,
         dimension,
         ...(direction === undefined ? {} : { direction }),
-        unit: number?.quantity.unit.inSi ?? 1,
-        isBare: number?.isBare === true && constant !== 0,
+        ...unitOf(last),
       },
     };
   }
@@ -79,6 +77,13 @@ function symbolOf(
   return only?.of.kind === 'name' && others.length === 0
     ? { name: only.of.name, sign: only.sign }
     : undefined;
+}
+
+/** The unit that a conclusion ends in, and whether it has none. */
+function unitOf(of: Written): Pick<WrittenConclusion, 'unit' | 'isBare'> {
+  const number = numberIn(of);
+  const isBare = number?.isBare === true && number.quantity.si !== 0;
+  return { unit: number?.quantity.unit.inSi ?? 1, isBare };
 }
 
 /** The number that an expression is, whatever its sign; undefined for one that is worked out. */

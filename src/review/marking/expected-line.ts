@@ -58,7 +58,11 @@ function inOwnSpelling(text: string, { names }: Pick<Worker, 'names'>): string {
     if (printed !== name)
       own = own
         .split(' ')
-        .map((word) => (word.replace(/^[−-]/u, '') === printed ? word.replace(printed, () => name) : word))
+        .map((word) =>
+          word.replace(/^[−-]/u, '') === printed
+            ? word.replace(printed, () => name)
+            : word,
+        )
         .join(' ');
   }
   return own;
@@ -94,7 +98,10 @@ function sizeOf(
       own: Math.sign(atom.size) || 1,
     };
   const found = symbolFor(atom.key, worker);
-  return { size: symbolName(found?.symbol ?? plainSymbol(atom)), own: found?.share ?? 1 };
+  return {
+    size: symbolName(found?.symbol ?? plainSymbol(atom)),
+    own: found?.share ?? 1,
+  };
 }
 
 /** The worker's symbol for an unknown, and how much of the unknown one of it is. */

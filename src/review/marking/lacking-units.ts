@@ -25,7 +25,7 @@ export function withUnits(line: WrittenLine): readonly Mended[] {
   const systems = isMetric ? (['si', 'us'] as const) : (['us', 'si'] as const);
   return systems.flatMap((system) => {
     let ways: readonly (readonly (string | undefined)[])[] = [[]];
-    for (const _ of bare)
+    while ((ways[0]?.length ?? 0) < bare.length)
       ways = ways.flatMap((way) =>
         [...units[system], undefined].map((unit) => [...way, unit]),
       );

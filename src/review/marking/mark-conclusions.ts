@@ -75,9 +75,8 @@ function markOne(
     const meaning =
       symbol === undefined ? drawn.target : meaningOf(request, symbol.name, drawn);
     if (meaning === undefined) {
-      const found = definedOtherwise(request, conclusion, drawn);
-      findings.push(...found);
-      if (found.length > 0) standing = 'wrong';
+      findings.push(...definedOtherwise(request, conclusion, drawn));
+      if (findings.length > 0) standing = 'wrong';
       remember(request, symbol?.name, conclusion);
       continue;
     }
@@ -90,11 +89,18 @@ function markOne(
       ...judged.findings.map((finding) => ({ ...finding, term: conclusion.text })),
     );
     if (judged.isMagnitude) remarks.push(magnitudeRemark(meaning));
-    if (judged.standing === 'wrong') standing = 'wrong';
-    else if (judged.standing === 'follows' && standing === 'right')
-      standing = 'follows';
+    standing = worse(standing, judged.standing);
   }
   return { standing, findings, remarks };
+}
+
+/** The worse of two standings. */
+function worse(
+  one: Conclusions['standing'],
+  other: Conclusions['standing'],
+): Conclusions['standing'] {
+  const order = ['unread', 'wrong', 'follows', 'right'] as const;
+  return order.find((standing) => standing === one || standing === other) ?? one;
 }
 
 function meaningOf(

@@ -74,8 +74,7 @@ interface WorkedLinks {
 /** Every link against the one before, and the symbol against the member. */
 function workLinks(line: WrittenLine, request: StepRequest): WorkedLinks | StepMark {
   const meanings = meaningsFor(request.context, request.worker);
-  const [first] = line.links;
-  const name = first?.kind === 'name' && line.links.length > 1 ? first.name : undefined;
+  const name = definedName(line);
   const declared = name === undefined ? undefined : meanings(name);
   const findings: Finding[] = [];
   let before: Worth | undefined = declared?.kind === 'known' ? declared : undefined;
@@ -86,16 +85,18 @@ function workLinks(line: WrittenLine, request: StepRequest): WorkedLinks | StepM
     const here = worthOfForm(form);
     if (here === undefined) continue;
     const term = line.text.slice(link.start, link.end);
-    const said = compared(request, {
-      before: before ?? here,
-      here,
-      isFirst: index === 0,
-    });
+    const said = compared(request, { before, here, isFirst: index === 0 });
     findings.push(...said.map((finding) => ({ ...finding, term })));
     before = here;
   }
   const value = before === undefined ? {} : { value: before };
   return { findings, ...value, ...(name === undefined ? {} : { name }) };
+}
+
+/** The symbol that a line defines: `W = …`. */
+function definedName({ links }: WrittenLine): string | undefined {
+  const [first] = links;
+  return first?.kind === 'name' && links.length > 1 ? first.name : undefined;
 }
 
 /** The value of a form that is a number with a dimension; undefined for any other. */
@@ -108,9 +109,14 @@ function worthOfForm({ constant, dimension, unknowns }: LinearForm): Worth | und
 /** What is said of a link beside the one before it, or beside what the member has; nothing where they agree. */
 function compared(
   request: StepRequest,
-  of: { readonly before: Worth; readonly here: Worth; readonly isFirst: boolean },
+  of: {
+    readonly before: Worth | undefined;
+    readonly here: Worth;
+    readonly isFirst: boolean;
+  },
 ): readonly Finding[] {
   const { before, here, isFirst } = of;
+  if (before === undefined) return [];
   if (displayOf(before) !== displayOf(here))
     return [{ kind: 'unit', message: 'This does not measure what stands before it.' }];
   if (isClose(here.si, before.si)) return [];

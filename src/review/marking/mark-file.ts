@@ -98,7 +98,10 @@ function markUnder(
     };
     return describe(step, open.worker, base, markStep(request, open.pending));
   });
-  return { mark, steps: steps.map((step, index) => asBefore(step, steps.slice(0, index))) };
+  return {
+    mark,
+    steps: steps.map((step, index) => asBefore(step, steps.slice(0, index))),
+  };
 }
 
 /** The same slip again is wrong again, and says where it was made first. */
@@ -111,11 +114,16 @@ function asBefore(step: MarkedStep, before: readonly MarkedStep[]): MarkedStep {
         claim === step.claim &&
         part === step.part &&
         loads === step.loads &&
-        own.some(({ kind, message }) => kind === finding.kind && message === finding.message),
+        own.some(
+          ({ kind, message }) => kind === finding.kind && message === finding.message,
+        ),
     );
     return first === undefined
       ? finding
-      : { ...finding, message: `${finding.message} The same as in step ${first.step}.` };
+      : {
+          ...finding,
+          message: `${finding.message} The same as in step ${first.step}.`,
+        };
   });
   return { ...step, findings };
 }

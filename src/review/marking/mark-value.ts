@@ -126,7 +126,7 @@ const cutForce: ClaimReader = ({ context }, text) => {
     side === undefined ? (['left', 'right'] as const) : [side as 'left' | 'right'];
   // Where no side is said, an end of the member means the side that the member is on.
   const isStart = x <= (context.structure.points[0]?.x ?? 0);
-  const first = side === undefined && isStart ? 'right' : (sides[0] ?? 'left');
+  const first = side === undefined && isStart ? 'right' : sides[0];
   const of = force as 'moment' | 'shear' | 'axial';
   return {
     meaning: cutMeaning(context, of, { x, side: first }),

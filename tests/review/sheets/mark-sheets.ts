@@ -54,7 +54,7 @@ export function markSheets(
   );
   return sheets.map(({ title, marks }, index) => {
     const file = files.find((one) => one.file === pathOf(index));
-    if (file === undefined || file.steps.length !== marks.length)
+    if (file?.steps.length !== marks.length)
       throw new Error(`${title}: ${file?.fault?.message ?? 'steps are lost'}`);
     const steps = marks.map((expected, at) => ({
       sheet: title,

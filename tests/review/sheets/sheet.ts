@@ -38,8 +38,7 @@ export function sheet(title: string, member: string, head: Head, lines: string):
 }
 
 function stepOf(line: string): { readonly yaml: string; readonly mark: ExpectedMark } {
-  const [body = '', marks = 'right'] = line.split('=>');
-  const [verdict = 'right', ...kinds] = marks.trim().split(/\s+/u);
+  const [body = ''] = line.split('=>');
   const [, head = '', rest = ''] = /^(.+?):(?:\s+(.*))?$/u.exec(body.trim()) ?? [];
   const [, claim = '', part, loads] =
     /^(.+?)(?: on (.+?))?(?: for (.+))?$/u.exec(head) ?? [];
@@ -49,15 +48,24 @@ function stepOf(line: string): { readonly yaml: string; readonly mark: ExpectedM
     ...claimOf(claim),
     ...(part === undefined ? [] : [`part: ${part}`]),
     ...(loads === undefined ? [] : [`loads: ${loads}`]),
-    ...(write === ''
-      ? []
-      : [`${claim === 'note' ? 'note' : 'write'}: ${quoted(write)}`]),
+    ...writingOf(claim, quoted(write)),
     ...(so.length === 0 ? [] : [`so: [ ${so.map(quoted).join(', ')} ]`]),
   ];
   return {
     yaml: `  - { ${entries.join(', ')} }\n`,
-    mark: { line, verdict: verdict as Verdict, kinds: kinds as FindingKind[] },
+    mark: markOf(line),
   };
+}
+
+function markOf(line: string): ExpectedMark {
+  const [, marks = 'right'] = line.split('=>');
+  const [verdict = 'right', ...kinds] = marks.trim().split(/\s+/u);
+  return { line, verdict: verdict as Verdict, kinds: kinds as FindingKind[] };
+}
+
+function writingOf(claim: string, quoted: string): readonly string[] {
+  if (quoted === '""') return [];
+  return [`${claim === 'note' ? 'note' : 'write'}: ${quoted}`];
 }
 
 function claimOf(claim: string): readonly string[] {
