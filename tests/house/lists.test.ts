@@ -48,7 +48,7 @@ describe('codes of diagnostics', () => {
     'needs-stiffness': 'found by solving: tests/derivation/unsolved-words.test.ts',
     unstable: 'found by solving: tests/cli/member-lines.test.ts',
     'template-fault': 'found by composing: tests/pipeline.test.ts',
-    'worked-left-out': 'found by composing: tests/report/check-print.test.ts',
+    'worked-left-out': 'found by composing: tests/report/check-prints.test.ts',
     'set-otherwise': 'found by laying out: tests/cli/commands/bind.test.ts',
   };
 
