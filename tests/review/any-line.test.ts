@@ -2,7 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { workMembers, type DerivedMember } from '../../src/derivation/index.ts';
 import { checkWorked, type MarkedStep } from '../../src/review/index.ts';
-import { markingContext } from '../../src/review/marking-context.ts';
+import {
+  markingContext,
+  type MarkingContext,
+} from '../../src/review/marking-context.ts';
 import { atomsOf, type Atom } from '../../src/review/matching/atoms.ts';
 import { readFolder } from '../support/folder.ts';
 import { folderOf } from '../support/beam-file.ts';
@@ -69,68 +72,80 @@ function senseOf([dx, dy]: readonly [number, number]): string {
   return dx > 0 ? 'right' : 'left';
 }
 
+/** What a random beam is marked with; undefined where it is none that can be worked. */
+function workedBeam(structure: Parameters<typeof folderOf>[0]) {
+  const { value: project } = readFolder(folderOf(structure));
+  const mark = structure.loads[0]?.case;
+  const [work] = project === undefined ? [] : workMembers(project, []);
+  if (project === undefined || mark === undefined || work?.kind !== 'worked')
+    return undefined;
+  // Marking reads the worked member alone; telling its derivation would take most of the time.
+  const member = { kind: 'derived', work: work.work } as DerivedMember;
+  const context = markingContext(project, work.work, mark);
+  return context === undefined
+    ? undefined
+    : { project, members: [member], mark, context };
+}
+
+/** A reaction's symbol in words, by the direction of its restraint. */
+function meansOf(
+  { structure }: MarkingContext,
+  what: Extract<Atom['what'], { kind: 'reaction' }>,
+): string {
+  const support = structure.supports.find((one) => one.point === what.point);
+  const restraint = support?.restraints[what.index];
+  const sense =
+    restraint?.kind === 'force' ? senseOf(restraint.direction) : 'counterclockwise';
+  return `reaction ${what.point} ${sense}`;
+}
+
+/** An atom as a term: an unknown by its symbol, a load by its size. */
+function termOf(atom: Atom, symbol: string, style: Style): Term {
+  const isCouple = atom.quantity === 'couple';
+  const hasArm = !isCouple && !style.isForces;
+  const arm = hasArm ? Math.abs(atom.factor) : undefined;
+  const share = isCouple || hasArm ? 1 : Math.abs(atom.factor);
+  if (atom.key !== undefined) {
+    const size = share === 1 ? symbol : `${symbol} * ${four(share)}`;
+    return { sign: atom.factor < 0 ? -1 : 1, size, value: 0, arm, atom };
+  }
+  const value = Math.abs(atom.size) * share;
+  const shown = style.unit === 'kN' ? value / 1000 : value;
+  const size = `${four(shown)} ${style.unit}${isCouple ? ' m' : ''}`;
+  return { sign: atom.size * atom.factor < 0 ? -1 : 1, size, value, arm, atom };
+}
+
+interface Setting {
+  readonly terms: readonly Term[];
+  readonly mark: (line: string) => MarkedStep;
+}
+
 /** A line of a random sum of a random beam, and what marks it. */
 function setting(
   structure: Parameters<typeof folderOf>[0],
   style: Style,
-):
-  | {
-      readonly terms: readonly Term[];
-      readonly mark: (line: string) => MarkedStep;
-    }
-  | undefined {
-  const { value: project } = readFolder(folderOf(structure));
-  if (project === undefined || project.members.length === 0) return undefined;
-  const [work] = workMembers(project, []);
-  if (work?.kind !== 'worked') return undefined;
-  // Marking reads the worked member alone; telling its derivation would take most of the time.
-  const member = { kind: 'derived', work: work.work } as Extract<
-    DerivedMember,
-    { kind: 'derived' }
-  >;
-  const members = [member];
-  const mark = structure.loads[0]?.case;
-  const context =
-    mark === undefined ? undefined : markingContext(project, member.work, mark);
-  if (mark === undefined || context === undefined) return undefined;
+): Setting | undefined {
+  const beam = workedBeam(structure);
+  if (beam === undefined) return undefined;
+  const { project, members, mark, context } = beam;
   const { points } = context.structure;
   const point = points[style.about % points.length]!;
   const sum = style.isForces
     ? ({ kind: 'forces', along: 'y' } as const)
     : ({ kind: 'moments', about: point.x } as const);
-  const atoms = atomsOf(context, { sum, part: {} }, 'whole');
-  const length = points.at(-1)!.x - points[0]!.x;
-  const reach = style.isForces ? 1 : length;
-  const worthwhile = atoms.filter(
+  const reach = style.isForces ? 1 : points.at(-1)!.x - points[0]!.x;
+  const atoms = atomsOf(context, { sum, part: {} }, 'whole').filter(
     ({ factor, size, key }) =>
       Math.abs(factor) > 1e-4 * reach && (key !== undefined || size !== 0),
   );
-  const names: Record<string, string> = {};
-  const terms = worthwhile.map((atom, index): Term => {
-    const isCouple = atom.quantity === 'couple';
-    const arm = isCouple || style.isForces ? undefined : Math.abs(atom.factor);
-    const share = isCouple || !style.isForces ? 1 : Math.abs(atom.factor);
-    if (atom.what.kind === 'reaction') {
-      const { point: at, index: of } = atom.what;
-      const restraint = context.structure.supports.find((one) => one.point === at)!
-        .restraints[of]!;
-      const [dx, dy] = restraint.kind === 'force' ? restraint.direction : [0, 0];
-      const sense =
-        restraint.kind === 'moment' ? 'counterclockwise' : senseOf([dx, dy]);
-      names[`F${index}`] = `reaction ${at} ${sense}`;
-      const size = share === 1 ? `F${index}` : `F${index} * ${four(share)}`;
-      return { sign: atom.factor < 0 ? -1 : 1, size, value: 0, arm, atom };
-    }
-    const value = Math.abs(atom.size) * share;
-    const shown = style.unit === 'kN' ? value / 1000 : value;
-    const size = `${four(shown)} ${style.unit}${isCouple ? ' m' : ''}`;
-    const sign = atom.size * atom.factor < 0 ? -1 : 1;
-    return { sign, size, value, arm, atom };
-  });
-  if (terms.length < 2) return undefined;
+  if (atoms.length < 2) return undefined;
+  const terms = atoms.map((atom, index) => termOf(atom, `F${index}`, style));
+  const names = atoms.flatMap(({ what }, index) =>
+    what.kind === 'reaction' ? [`F${index}: ${meansOf(context, what)}`] : [],
+  );
   const claim = style.isForces ? 'forces up' : `moments about ${point.name}`;
   const markLine = (line: string): MarkedStep => {
-    const text = `member: B1\nloads: ${mark}\nnames: ${JSON.stringify(names)}\nsteps:\n  - { sum: ${claim}, write: ${JSON.stringify(line)} }\n`;
+    const text = `member: B1\nloads: ${mark}\nnames: { ${names.join(', ')} }\nsteps:\n  - { sum: ${claim}, write: ${JSON.stringify(line)} }\n`;
     const worked = readWorked({ path: 'worked/a.yaml', text, sha256: '' }, 'si');
     const [file] = checkWorked({ ...project, worked: [worked] }, members);
     const step = file?.steps[0];
