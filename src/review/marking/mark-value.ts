@@ -63,11 +63,23 @@ export function markValue(request: StepRequest, value: WorkedText): StepMark {
     (key) => worker.concluded.get(key)?.value ?? truthOf(own, key),
     (si) => words(context, what, si),
   );
-  const concluded = markConclusions(own, texts, {
+  const said = texts.length > 0 ? texts : lastNumber(read.readings[0]);
+  const concluded = markConclusions(own, said, {
     ...drawn,
     equations: [ownEquation(marked.explained.terms)],
   });
   return together(marked, chain, concluded);
+}
+
+/** `RA * a = 36 kip ft` concludes by itself. */
+function lastNumber(line: WrittenLine | undefined): readonly string[] {
+  const last = line?.links.at(-1);
+  const isConclusion =
+    line !== undefined &&
+    line.links.length > 1 &&
+    last?.kind === 'number' &&
+    !last.isBare;
+  return isConclusion ? [line.text.slice(last.start)] : [];
 }
 
 /** `RA * a`, `M = RA * a` and `M = RA * a = 36 kip ft` as the expression less the value, in both senses where a size will do. */
