@@ -126,7 +126,9 @@ describe.each(Object.entries(demos))('the demo %s', (demo, pictures) => {
     testWith('pdftoppm', `looks as it did: ${title}`, () => {
       const sheet = (bound.sheets?.[anchor] ?? 0) + after;
       const picture = pictureOfPage(pdf, sheet);
-      const file = folderOf(`tests/golden/pictures/${demo}/${title}.png`);
+      const file = folderOf(
+        `tests/golden/pictures/${demo}/${title.replaceAll(' ', '-')}.png`,
+      );
       expect(differenceFromKept(picture, file)).toBeLessThan(tolerance.ofPixels);
     });
   }
