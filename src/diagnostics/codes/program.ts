@@ -1,7 +1,8 @@
 import type { CodeEntry } from '../code-entry.ts';
 
 /** Codes of faults that lie outside the definition files. */
-export type ProgramCode = 'write-failed' | 'template-fault' | 'set-otherwise';
+export type ProgramCode =
+  'worked-left-out' | 'write-failed' | 'template-fault' | 'set-otherwise';
 
 /** Their entries. */
 export const programCodes: Readonly<Record<ProgramCode, CodeEntry>> = {
@@ -18,5 +19,10 @@ export const programCodes: Readonly<Record<ProgramCode, CodeEntry>> = {
     meaning:
       'Something in the package could not be set on its sheet as it was asked for.',
     mend: 'Look at the place that the message names; write it shorter or with other characters.',
+  },
+  'worked-left-out': {
+    meaning:
+      'Check prints of worked steps are bound while a package is preliminary or for review; this one is past that.',
+    mend: 'Nothing, or mark the steps by `sumzero check`.',
   },
 };

@@ -11,7 +11,6 @@ export type RemarkCode =
   | 'assumption-unused'
   | 'reference-unused'
   | 'picture-unused'
-  | 'worked-left-out'
   | 'carried-with-factor'
   | 'relieving-kept';
 
@@ -65,11 +64,6 @@ export const remarkCodes: Readonly<Record<RemarkCode, CodeEntry>> = {
   'picture-unused': {
     meaning: 'Nothing places a picture of the folder.',
     mend: 'Take it away, or leave it for later sheets.',
-  },
-  'worked-left-out': {
-    meaning:
-      'Check prints of worked steps are bound while a package is preliminary or for review; this one is past that.',
-    mend: 'Nothing, or mark the steps by `sumzero check`.',
   },
   'carried-with-factor': {
     meaning:
