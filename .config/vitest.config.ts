@@ -9,6 +9,8 @@ export default defineConfig({
     // The rooms keep no state of their own, so test files may share one loaded copy of them.
     pool: 'threads',
     isolate: false,
+    // Nothing else of weight runs beside the tests: every core takes part.
+    maxWorkers: '100%',
     testTimeout: 30_000,
     hookTimeout: 60_000,
   },
