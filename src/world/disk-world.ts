@@ -2,16 +2,19 @@ import { mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { failureName, failureWords } from './disk-words.ts';
 import { readOwnFile } from './own-file.ts';
+import { openOnDisk } from './open-on-disk.ts';
 import type { ReadAnswer, World, WriteAnswer } from './world.ts';
-import { writeSafely } from './write-safely.ts';
+import { writeNewSafely, writeSafely } from './write-safely.ts';
 
 /** The world as it is: the machine's disk and the program's own files. Keeps no state. */
 export function diskWorld(): World {
   return {
     read,
+    open: openOnDisk,
     sizeOf,
     list,
     write: writeSafely,
+    writeNew: writeNewSafely,
     makeFolder,
     ownFile: readOwnFile,
   };

@@ -8,8 +8,9 @@
  *
  * @module
  */
-export type { ReadAnswer, World, WriteAnswer } from './world.ts';
+export type { OpenAnswer, OpenFile, ReadAnswer, World, WriteAnswer } from './world.ts';
 export { diskWorld } from './disk-world.ts';
 export { memoryWorld } from './memory-world.ts';
 export type { MemoryWorld } from './memory-world.ts';
-export { digest } from './digest.ts';
+export { digest, startDigest } from './digest.ts';
+export type { Digesting } from './digest.ts';

@@ -1,5 +1,5 @@
 import { readOwnFile } from './own-file.ts';
-import type { World } from './world.ts';
+import type { OpenFile, ReadAnswer, World, WriteAnswer } from './world.ts';
 
 /** A world made of the given files, by path, with forward slashes. */
 export interface MemoryWorld extends World {
@@ -36,29 +36,44 @@ export function memoryWorld(
       one < other ? -1 : one > other ? 1 : 0,
     );
   };
+  const read = (path: string): ReadAnswer => {
+    const bytes = files.get(tidied(path));
+    if (bytes !== undefined) return { bytes };
+    return list(path) === undefined ? { missing: true } : { refused: 'it is a folder' };
+  };
+  const write = (path: string, bytes: Uint8Array): WriteAnswer => {
+    if (list(path) !== undefined) return { refused: 'there is a folder of that name' };
+    files.set(tidied(path), bytes);
+    return { written: true };
+  };
   return {
     files,
-    read: (path) => {
-      const bytes = files.get(tidied(path));
-      if (bytes !== undefined) return { bytes };
-      return list(path) === undefined
-        ? { missing: true }
-        : { refused: 'it is a folder' };
+    read,
+    open: (path) => {
+      const answer = read(path);
+      return 'bytes' in answer ? { file: openBytes(answer.bytes) } : answer;
     },
     sizeOf: (path) => files.get(tidied(path))?.length,
     list,
-    write: (path, bytes) => {
-      if (list(path) !== undefined)
-        return { refused: 'there is a folder of that name' };
-      files.set(tidied(path), bytes);
-      return { written: true };
-    },
+    write,
+    writeNew: (path, bytes) =>
+      files.has(tidied(path))
+        ? { refused: 'there is a file of that name' }
+        : write(path, bytes),
     makeFolder: (path) => {
       if (files.has(tidied(path))) return { refused: 'there is a file of that name' };
       made.add(tidied(path));
       return { written: true };
     },
     ownFile: readOwnFile,
+  };
+}
+
+function openBytes(bytes: Uint8Array): OpenFile {
+  return {
+    size: bytes.length,
+    readAt: (offset, length) => bytes.slice(offset, offset + length),
+    close: () => undefined,
   };
 }
 

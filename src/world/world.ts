@@ -4,6 +4,21 @@ export type ReadAnswer =
   | { readonly missing: true }
   | { readonly refused: string };
 
+/** A file held open and read piece by piece. Its calls throw where the disk fails under it. */
+export interface OpenFile {
+  /** In bytes, when it was opened. */
+  readonly size: number;
+  /** The bytes from `offset` on, `length` of them or as many as there are. */
+  readonly readAt: (offset: number, length: number) => Uint8Array;
+  readonly close: () => void;
+}
+
+/** What opening can answer: the file, or why there is none. */
+export type OpenAnswer =
+  | { readonly file: OpenFile }
+  | { readonly missing: true }
+  | { readonly refused: string };
+
 /** What writing can answer: done, or why not, in words for the user. */
 export type WriteAnswer = { readonly written: true } | { readonly refused: string };
 
@@ -15,12 +30,16 @@ export type WriteAnswer = { readonly written: true } | { readonly refused: strin
 export interface World {
   /** A file's bytes. */
   readonly read: (path: string) => ReadAnswer;
+  /** Opens a file to be read piece by piece; the caller closes it. */
+  readonly open: (path: string) => OpenAnswer;
   /** Size of a file in bytes; undefined where there is no such file (a folder counts as none). */
   readonly sizeOf: (path: string) => number | undefined;
   /** Names in a folder (files and folders, these with a slash at the end), sorted by code unit; undefined where there is no such folder. */
   readonly list: (folder: string) => readonly string[] | undefined;
   /** Writes beside the target and renames, so that an interrupted run loses nothing. */
   readonly write: (path: string, bytes: Uint8Array) => WriteAnswer;
+  /** The same for a file that must not be there yet: where there is one, even one made this instant, it is refused and left as it is. */
+  readonly writeNew: (path: string, bytes: Uint8Array) => WriteAnswer;
   /** Makes a folder and those above it. */
   readonly makeFolder: (path: string) => WriteAnswer;
   /** A file of the program itself: `fonts/…`, `report-templates/…` or a KaTeX face by its file name. */

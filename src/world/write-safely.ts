@@ -3,6 +3,8 @@ import {
   closeSync,
   constants,
   fsyncSync,
+  linkSync,
+  lstatSync,
   openSync,
   realpathSync,
   renameSync,
@@ -42,6 +44,45 @@ export function writeSafely(path: string, bytes: Uint8Array): WriteAnswer {
   } catch (failure) {
     if (beside !== undefined) rmSync(beside, { force: true });
     return { refused: failureWords(failure) };
+  }
+}
+
+/**
+ * Writes a file that must not be there yet. The bytes go to a file beside the target, which then gets the
+ * target's name by a link: unlike a rename, a link never takes the place of a file that has come meanwhile.
+ */
+export function writeNewSafely(path: string, bytes: Uint8Array): WriteAnswer {
+  const beside = join(
+    dirname(path),
+    `.${basename(path).slice(0, 200)}.${process.pid}.part`,
+  );
+  try {
+    // A link that leads nowhere counts as a file too: nothing is written through it.
+    if (lstatSync(path, { throwIfNoEntry: false }) !== undefined)
+      return { refused: 'there is a file of that name' };
+    writeAndForce(beside, bytes, 0o666);
+    takeName(beside, path);
+    return { written: true };
+  } catch (failure) {
+    return {
+      refused:
+        failureName(failure) === 'EEXIST'
+          ? 'there is a file of that name'
+          : failureWords(failure),
+    };
+  } finally {
+    rmSync(beside, { force: true });
+  }
+}
+
+// Some disks (memory sticks, shares) know no links: there the last look and the rename are an instant apart.
+function takeName(beside: string, path: string): void {
+  try {
+    linkSync(beside, path);
+  } catch (failure) {
+    const name = failureName(failure);
+    if (name !== 'EPERM' && name !== 'ENOTSUP' && name !== 'ENOSYS') throw failure;
+    renameSync(beside, path);
   }
 }
 

@@ -1,0 +1,32 @@
+/**
+ * Keeps what was issued, and proves it unchanged.
+ *
+ * ```
+ * folder ────────── archiveProject ──▶ one bag: PDF, results.json, inputs, record.json      never overwritten
+ * bag, PDF ──────── verify ──────────▶ Verification: whole? inside equal outside? computed the same today?
+ * folders, bags ─── register ────────▶ one row a package, and which of them another supersedes
+ * folder, bag, PDF  openPackage ─────▶ a world and a folder in it, so that compare and verify can work it
+ * ```
+ *
+ * The payload of a bag, under `data/`:
+ *
+ * ```
+ * package.pdf          as bound                  package.signed.pdf   as signed, where there is one
+ * results.json         every figure              check-prints.pdf     marks on worked steps, of an issued package
+ * record.json          what a machine can read   definition/…         the project folder, every file that was read
+ * licences/…           of the fonts inside
+ * ```
+ *
+ * An issued bag is never touched again: what replaces it says so, and the register turns that round.
+ * Nothing here writes but `archive`, and that only a file that was not there.
+ *
+ * @module
+ */
+export type {
+  ArchiveRecord,
+  RecordedPerson,
+  RecordedRatio,
+  RecordedRevision,
+} from './record.ts';
+export type { Damage, Difference, Verification } from './verification.ts';
+export { agreementTolerance } from './verification.ts';

@@ -1,0 +1,16 @@
+/**
+ * A BagIt bag in a zip: written, read, proved.
+ *
+ * ```
+ * KeptFile[] ── writeBag ──▶ bytes          equal files, equal bytes, on any machine and in any time zone
+ * path ──────── openBag ───▶ OpenBag        refuses what could do harm: names, sizes, links, bombs
+ * OpenBag ───── proveBag ──▶ BagFinding[]   complete, valid, manifests byte for byte; empty for a whole bag
+ * ```
+ *
+ * The layout is RFC 8493: `bagit.txt`, `bag-info.txt`, `manifest-sha256.txt`, `tagmanifest-sha256.txt` and
+ * the payload under `data/`, files stored, not deflated, so that what is kept can be read with a pencil
+ * and a hexadecimal table. No folder stands around them. Reading goes piece by piece.
+ *
+ * @module
+ */
+export type { BagContents, BagFinding, BagLine, KeptFile, OpenBag } from './bag.ts';
