@@ -1,4 +1,5 @@
 import type { CodeEntry } from './code-entry.ts';
+import { archiveCodes, type ArchiveCode } from './codes/archive.ts';
 import { beamCodes, type BeamCode } from './codes/beam.ts';
 import { carriedCodes, type CarriedCode } from './codes/carried.ts';
 import { folderCodes, type FolderCode } from './codes/folder.ts';
@@ -21,7 +22,8 @@ export type Code =
   | CarriedCode
   | StaticsCode
   | RemarkCode
-  | ProgramCode;
+  | ProgramCode
+  | ArchiveCode;
 
 /** Every code that the program can report, by its name; grouped by what the mistake is about. */
 export const codes: Readonly<Record<Code, CodeEntry>> = {
@@ -35,4 +37,5 @@ export const codes: Readonly<Record<Code, CodeEntry>> = {
   ...staticsCodes,
   ...remarkCodes,
   ...programCodes,
+  ...archiveCodes,
 };

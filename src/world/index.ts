@@ -12,5 +12,7 @@ export type { OpenAnswer, OpenFile, ReadAnswer, World, WriteAnswer } from './wor
 export { diskWorld } from './disk-world.ts';
 export { memoryWorld } from './memory-world.ts';
 export type { MemoryWorld } from './memory-world.ts';
+export { rememberReads } from './remember-reads.ts';
+export type { RememberedFile, RememberedReads } from './remember-reads.ts';
 export { digest, startDigest } from './digest.ts';
 export type { Digesting } from './digest.ts';
