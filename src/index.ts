@@ -3,9 +3,9 @@
  *
  * @module
  */
-export { bindProject, composePackage, resultsOf, workProject } from './pipeline.ts';
+export { bindProject, resultsOf, workProject } from './pipeline.ts';
 export type { BindOptions, Bound, Stage, WorkedProject } from './pipeline.ts';
-export { concerning, markOf, unknownMarks } from './report/index.ts';
+export { composePackage, concerning, markOf, unknownMarks } from './report/index.ts';
 export { checkJson, checkWorked, summarise } from './review/index.ts';
 export type { MarkedFile, MarkedStep, PersonSummary } from './review/index.ts';
 export { writePlain } from './plain/index.ts';

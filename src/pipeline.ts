@@ -43,18 +43,13 @@ import type { PagedDocument } from './layout/index.ts';
 import type { WriteOptions } from './pdf/index.ts';
 import { readProject, type Project } from './project/index.ts';
 import {
-  checkPrints,
   chosenMembers,
-  composeReport,
+  composePackage,
   concerning,
   faultyMembers,
-  loadPathEdges,
-  markOf,
   memberInput,
-  memberReport,
   pictureFaults,
   setOtherwise,
-  templateSources,
   unknownMarks,
   type Report,
 } from './report/index.ts';
@@ -87,6 +82,8 @@ export interface BindOptions {
   /** Stations of results.json: N equal stretches. */
   readonly stations?: number;
   readonly program: { readonly name: string; readonly version: string };
+  /** Why the package is archived although it is not in order, a sentence each: written on the cover. */
+  readonly asIs?: readonly string[];
   /** Told each stage as it begins. */
   readonly onStage?: (stage: Stage) => void;
 }
@@ -98,6 +95,8 @@ export type Stage = 'reading' | 'working' | 'composing' | 'layout' | 'writing' |
 export interface Bound {
   readonly worked: WorkedProject;
   readonly pdf?: Uint8Array;
+  /** The check prints of a package that is past commenting on: a PDF of their own, kept beside it. */
+  readonly checkPrints?: Uint8Array;
   readonly json?: string;
   readonly sheetCount?: number;
   readonly sheets?: Readonly<Record<string, number>>;
@@ -163,33 +162,6 @@ export function resultsOf(
       ...(options.stations === undefined ? {} : { stations: options.stations }),
     }),
   );
-}
-
-/** The package as blocks, from a worked project. */
-export function composePackage(
-  world: World,
-  worked: WorkedProject,
-  options: Pick<BindOptions, 'only' | 'program'>,
-): { readonly report?: Report; readonly diagnostics: readonly Diagnostic[] } {
-  const { project, combinations } = worked;
-  if (project === undefined) return { diagnostics: [] };
-  const members = chosenMembers(worked.members, options.only);
-  const composed = composeReport(
-    {
-      project,
-      combinations,
-      members: members.map((member) => memberReport(project, member)),
-      loadPath: loadPathEdges(project, members.map(markOf)),
-      worked: checkPrints(project, worked.members, options.only),
-      closures: options.only === undefined ? worked.closures : [],
-      program: options.program,
-    },
-    templateSources(world, project),
-  );
-  return {
-    ...(composed.value === undefined ? {} : { report: composed.value }),
-    diagnostics: composed.diagnostics,
-  };
 }
 
 /** Binds the package: works the project and makes the PDF and results.json, both as bytes to be written. */

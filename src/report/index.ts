@@ -13,13 +13,11 @@
  * @module
  */
 export { chosenMembers, concerning, markOf, unknownMarks } from './asked-for.ts';
-export { loadPathEdges } from './load-path-edges.ts';
-export { faultyMembers, memberInput, memberReport } from './member-outcomes.ts';
+export { faultyMembers, memberInput } from './member-outcomes.ts';
 export { pictureFaults } from './picture-faults.ts';
 export { setOtherwise } from './set-otherwise.ts';
-export { templateSources } from './template-sources.ts';
-export { checkPrints } from './check-prints.ts';
-export { composeReport } from './compose-report.ts';
+export { composePackage } from './compose-package.ts';
+export type { PackageOptions, WorkedMembers } from './compose-package.ts';
 export type {
   LoadPathEdge,
   MemberReport,

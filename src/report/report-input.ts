@@ -79,4 +79,6 @@ export interface ReportInput {
   /** Forces in and out over all members, as far as reactions are carried; none in a package of some members only. */
   readonly closures: readonly ProjectClosure[];
   readonly program: { readonly name: string; readonly version: string };
+  /** Why the package is archived although it is not in order, a sentence each; empty for a package in order. */
+  readonly asIs: readonly string[];
 }

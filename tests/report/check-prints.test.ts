@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { composePackage, workProject, writePlain } from '../../src/index.ts';
 import type { Part, Report } from '../../src/report/index.ts';
-import { checkPrints } from '../../src/report/index.ts';
+import { checkPrints } from '../../src/report/check-prints.ts';
 import { diskWorld } from '../../src/world/index.ts';
 
 const folder = fileURLToPath(new URL('check-print/', import.meta.url));

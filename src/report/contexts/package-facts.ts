@@ -60,6 +60,7 @@ export function coverFacts(input: ReportInput): object {
     ),
     untaken: combinations.untaken,
     leftOut: leftOutOf(project, members),
+    asIs: input.asIs,
   };
 }
 

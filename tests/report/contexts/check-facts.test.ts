@@ -55,6 +55,7 @@ const factsOf = (steps: readonly MarkedStep[]): object =>
     loadPath: [],
     worked: [file(steps)],
     closures: [],
+    asIs: [],
     program: { name: 'sumzero', version: '0.0.0' },
   });
 

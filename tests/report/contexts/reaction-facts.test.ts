@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { workProject } from '../../../src/index.ts';
-import { memberReport } from '../../../src/report/index.ts';
+import { memberReport } from '../../../src/report/member-outcomes.ts';
 import { reactionFacts } from '../../../src/report/contexts/reaction-facts.ts';
 import { memoryWorld } from '../../../src/world/index.ts';
 import { beamYaml } from '../../support/folder.ts';
@@ -28,6 +28,7 @@ function factsOf(levels: Readonly<Record<string, string | undefined>>): unknown 
     members: worked.map((member) => memberReport(project, member)),
     loadPath: [],
     worked: [],
+    asIs: [],
     program: { name: 'sumzero', version: '0' },
   });
 }
