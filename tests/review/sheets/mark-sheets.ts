@@ -41,16 +41,18 @@ export function markFiles(
   );
 }
 
-/** Marks sheets, each against its member. */
+/** Marks sheets, each against its member; `rest` is what else stands in the folder, by path. */
 export function markSheets(
   members: Readonly<Record<string, string>>,
   sheets: readonly Sheet[],
+  rest: Readonly<Record<string, string>> = {},
 ): readonly SheetMarks[] {
   const pathOf = (index: number): string =>
     `worked/${String(index).padStart(4, '0')}.yaml`;
   const files = markFiles(
     members,
     Object.fromEntries(sheets.map(({ yaml }, index) => [pathOf(index), yaml])),
+    rest,
   );
   return sheets.map(({ title, marks }, index) => {
     const file = files.find((one) => one.file === pathOf(index));
