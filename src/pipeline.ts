@@ -59,7 +59,12 @@ import {
   noCombinations,
   type CombinationList,
 } from './standards/index.ts';
-import type { World } from './world/index.ts';
+import {
+  digest,
+  rememberReads,
+  type RememberedFile,
+  type World,
+} from './world/index.ts';
 
 /** A project worked to its derivations, with everything noticed on the way. */
 export interface WorkedProject {
@@ -98,6 +103,8 @@ export interface Bound {
   /** The check prints of a package that is past commenting on: a PDF of their own, kept beside it. */
   readonly checkPrints?: Uint8Array;
   readonly json?: string;
+  /** Every file of the folder that was read, to the byte; they travel in the PDF. */
+  readonly sources?: readonly RememberedFile[];
   readonly sheetCount?: number;
   readonly sheets?: Readonly<Record<string, number>>;
   readonly diagnostics: readonly Diagnostic[];
@@ -171,7 +178,9 @@ export async function bindProject(
   options: BindOptions,
 ): Promise<Bound> {
   const tell = options.onStage ?? (() => undefined);
-  const worked = workProject(world, folder, tell);
+  const remembered = rememberReads(world);
+  const worked = workProject(remembered.world, folder, tell);
+  const sources = remembered.within(folder);
   const unknown = unknownMarks(worked, options.only ?? []);
   const found = [...concerning(worked.diagnostics, options.only), ...unknown];
   const isStopped =
@@ -180,7 +189,7 @@ export async function bindProject(
   tell('composing');
   const { report, diagnostics } = composePackage(world, worked, options);
   const all = [...found, ...diagnostics];
-  const { imageProblem, writePdf } = await import('./pdf/index.ts');
+  const { imageProblem, packageAttachments, writePdf } = await import('./pdf/index.ts');
   const faulty =
     report === undefined ? [] : pictureFaults(report, worked.project, imageProblem);
   if (report === undefined || faulty.length > 0) {
@@ -195,7 +204,11 @@ export async function bindProject(
   tell('writing');
   const pdf = await writePdf(
     laidOut.document,
-    writeOptions(worked.project, laidOut.fonts, { json, program: options.program }),
+    writeOptions(worked.project, laidOut.fonts, {
+      sources,
+      attachments: packageAttachments(sources, json),
+      options,
+    }),
   );
   tell('done');
   const { pages, sheets, remarks } = laidOut.document;
@@ -203,6 +216,7 @@ export async function bindProject(
     worked,
     pdf,
     json,
+    sources,
     sheetCount: pages.length,
     sheets,
     diagnostics: [...all, ...remarks.map(setOtherwise)],
@@ -236,42 +250,30 @@ async function layOutPackage(
   return { document: layOut(report, settings), fonts };
 }
 
-/** What goes into the file besides the pages: the definition files and results.json attached, packed to half the size. */
+/** What goes into the file besides the pages, packed to half the size. */
 function writeOptions(
-  project: Project,
+  { definition, images }: Project,
   fonts: FontBook,
   {
-    json,
-    program,
-  }: { readonly json: string; readonly program: BindOptions['program'] },
+    sources,
+    attachments,
+    options: { program, only = [], asIs = [] },
+  }: Pick<Required<Bound>, 'sources'> &
+    Pick<Required<WriteOptions>, 'attachments'> & { readonly options: BindOptions },
 ): WriteOptions {
-  const encoder = new TextEncoder();
-  const date = project.definition.revisions.at(-1)?.date;
+  const date = definition.revisions.at(-1)?.date;
   const version = `${program.name} ${program.version}`;
   return {
     fonts,
     isPacked: true,
-    images: project.images,
-    attachments: [
-      ...project.files.map(({ path, text }) => ({
-        name: path,
-        bytes: encoder.encode(text),
-        mime: 'application/yaml',
-        description: 'Definition file, as it was read',
-        relationship: 'Source' as const,
-      })),
-      {
-        name: 'results.json',
-        bytes: encoder.encode(json),
-        mime: 'application/json',
-        description: 'Every figure of the package, at full precision',
-        relationship: 'Data' as const,
-      },
-    ],
+    images,
+    attachments,
     producer: version,
     inputs: [
       version,
-      ...project.files.map(({ path, sha256 }) => `${path} ${sha256}`),
+      ...sources.map(({ path, bytes }) => `${path} ${digest(bytes)}`),
+      ...only.map((mark) => `only ${mark}`),
+      ...asIs,
     ].join('\n'),
     ...(date === undefined ? {} : { date }),
   };

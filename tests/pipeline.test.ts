@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bindProject, resultsOf, workProject } from '../src/index.ts';
+import { readAttachments, readPdf } from '../src/pdf/index.ts';
 import { readResults } from '../src/results/index.ts';
 import { memoryWorld } from '../src/world/index.ts';
 
@@ -117,3 +118,51 @@ describe('binding a project', () => {
     });
   });
 });
+
+describe('a bound PDF carries', () => {
+  const whole = {
+    ...files,
+    // A byte order mark, which a text read and written again would lose.
+    'depot/loads.yaml': '\ufeffcases: { L: { title: Live, kind: live } }\n',
+    'depot/members/B1.yaml': files['depot/members/B1.yaml'].replace(
+      'point: 8.4',
+      'case: L, point: 8.4',
+    ),
+    'depot/worked/b1.yaml': 'member: B1\nsteps: []\n',
+    'depot/images/logo.png': new Uint8Array([1, 2, 3]),
+    'depot/report-templates/cautions.hbs': '<p>None.</p>\n',
+    'depot/notes.txt': 'not read',
+  };
+
+  test('every file of the folder that was read, to the byte, and no other', async () => {
+    const { pdf, sources, json } = await bindProject(memoryWorld(whole), 'depot', {
+      program,
+    });
+    const file = readPdf(pdf ?? new Uint8Array());
+    if ('problem' in file) throw new Error(file.problem);
+    const attached = readAttachments(file);
+    const expected = Object.entries(bytesByName(whole)).filter(
+      ([name]) => name !== 'notes.txt',
+    );
+    expect(
+      Object.fromEntries(attached.map(({ name, bytes }) => [name, bytes])),
+    ).toEqual({
+      ...Object.fromEntries(expected),
+      'results.json': new TextEncoder().encode(json),
+    });
+    expect(sources?.map(({ path }) => path).toSorted()).toEqual(
+      expected.map(([name]) => name).toSorted(),
+    );
+    expect(attached.find(({ name }) => name === 'images/logo.png')?.mime).toBe(
+      'image/png',
+    );
+  }, 60_000);
+});
+
+function bytesByName(
+  given: Readonly<Record<string, string | Uint8Array>>,
+): Readonly<Record<string, Uint8Array>> {
+  return Object.fromEntries(
+    [...memoryWorld(given).files].map(([path, bytes]) => [path.slice(6), bytes]),
+  );
+}

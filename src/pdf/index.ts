@@ -21,6 +21,7 @@
 export { writePdf } from './write-pdf.ts';
 export type { WriteOptions } from './write-pdf.ts';
 export type { Attachment } from './attachments.ts';
+export { packageAttachments } from './package-attachments.ts';
 export type { Conformance } from './open-pdf.ts';
 export { imageProblem } from './images/read-picture.ts';
 export { readPdf } from './reading/read-pdf.ts';

@@ -17,7 +17,9 @@ export { collectResults } from './collect-results.ts';
 export { writeResults } from './write-results.ts';
 export { readResults } from './read-results.ts';
 export type { ResultsReading } from './read-results.ts';
-export type { Misfit } from './shape.ts';
+export { misfitsOf } from './shape.ts';
+export type { Misfit, Shape } from './shape.ts';
+export * as shapes from './plain-shapes.ts';
 export type {
   ChoiceInput,
   EntryInput,
