@@ -1,3 +1,5 @@
+import type { OpenFile } from '../world/index.ts';
+
 /** A file to be kept: its path inside the payload, without `data/`, with forward slashes. */
 export interface KeptFile {
   readonly path: string;
@@ -28,6 +30,10 @@ export interface OpenBag {
   readonly read: (path: string) => Promise<Uint8Array | undefined>;
   /** SHA-256 of one file, read piece by piece: it never stands in memory whole. */
   readonly digestOf: (path: string) => Promise<string | undefined>;
+  /** One file piece by piece, undefined where the bag has none of that path. Throws on the way as `read` does. */
+  readonly piecesOf: (path: string) => AsyncIterable<Uint8Array> | undefined;
+  /** The zip itself, byte by byte. */
+  readonly zip: Pick<OpenFile, 'size' | 'readAt'>;
   readonly close: () => void;
 }
 

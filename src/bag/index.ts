@@ -14,3 +14,7 @@
  * @module
  */
 export type { BagContents, BagFinding, BagLine, KeptFile, OpenBag } from './bag.ts';
+export { openBag } from './open-bag.ts';
+export { pathFaults } from './safe-paths.ts';
+export type { PathFault } from './safe-paths.ts';
+export { writeBag } from './write-bag.ts';

@@ -1,5 +1,6 @@
 import type { CodeEntry } from './code-entry.ts';
 import { archiveCodes, type ArchiveCode } from './codes/archive.ts';
+import { bagCodes, type BagCode } from './codes/bag.ts';
 import { beamCodes, type BeamCode } from './codes/beam.ts';
 import { carriedCodes, type CarriedCode } from './codes/carried.ts';
 import { folderCodes, type FolderCode } from './codes/folder.ts';
@@ -23,7 +24,8 @@ export type Code =
   | StaticsCode
   | RemarkCode
   | ProgramCode
-  | ArchiveCode;
+  | ArchiveCode
+  | BagCode;
 
 /** Every code that the program can report, by its name; grouped by what the mistake is about. */
 export const codes: Readonly<Record<Code, CodeEntry>> = {
@@ -37,5 +39,6 @@ export const codes: Readonly<Record<Code, CodeEntry>> = {
   ...staticsCodes,
   ...remarkCodes,
   ...programCodes,
+  ...bagCodes,
   ...archiveCodes,
 };

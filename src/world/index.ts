@@ -16,3 +16,6 @@ export { rememberReads } from './remember-reads.ts';
 export type { RememberedFile, RememberedReads } from './remember-reads.ts';
 export { digest, startDigest } from './digest.ts';
 export type { Digesting } from './digest.ts';
+export { checksum } from './checksum.ts';
+export { fixedTime } from './fixed-time.ts';
+export { readableOf } from './readable-of.ts';
