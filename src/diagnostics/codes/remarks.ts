@@ -12,7 +12,9 @@ export type RemarkCode =
   | 'reference-unused'
   | 'picture-unused'
   | 'carried-with-factor'
-  | 'relieving-kept';
+  | 'relieving-kept'
+  | 'successor-unnamed'
+  | 'successor-unheeded';
 
 /** Their entries. */
 export const remarkCodes: Readonly<Record<RemarkCode, CodeEntry>> = {
@@ -77,6 +79,24 @@ export const remarkCodes: Readonly<Record<RemarkCode, CodeEntry>> = {
     example: {
       wrong: '- { axles: [ 8 kip, 32 kip ], spacing: [ 14 ft ] }',
       right: '- { axles: [ 8 kip, 32 kip ], spacing: [ 14 ft ], relieving: kept }',
+    },
+  },
+  'successor-unnamed': {
+    meaning: 'The package is superseded and does not say by what.',
+    mend: 'Name the package that replaces it, beside the status.',
+    example: {
+      wrong: 'status: superseded',
+      right:
+        'status: superseded\nsuperseded_by: { number: "2031-014", revision: B, date: 2031-05-02 }',
+    },
+  },
+  'successor-unheeded': {
+    meaning:
+      'The file names a package that replaces this one, and the status says otherwise.',
+    mend: 'Make the status superseded, or take superseded_by out.',
+    example: {
+      wrong: 'status: issued\nsuperseded_by: { revision: B }',
+      right: 'status: superseded\nsuperseded_by: { revision: B }',
     },
   },
 };

@@ -16,7 +16,17 @@ export interface ProjectDefinition {
   readonly supersedes?: {
     readonly number?: string;
     readonly revision?: string;
+    /** Path of its bag, from the project folder. */
     readonly bag?: string;
+    /** Where the bag is named. */
+    readonly span?: Span;
+  };
+  /** The package that replaces this one, where it is superseded and the file names what by. */
+  readonly supersededBy?: {
+    readonly number?: string;
+    readonly revision?: string;
+    /** ISO date since when. */
+    readonly date?: string;
   };
   readonly people: {
     readonly prepared?: Person;

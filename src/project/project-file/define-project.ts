@@ -6,6 +6,7 @@ import { recordOf } from '../shape/map-of.ts';
 import { present } from '../shape/present.ts';
 import type { Placed } from '../shape/shape.ts';
 import type { ConventionsEntry } from './conventions-entry.ts';
+import type { SupersededEntry } from './identity-entry.ts';
 import type { ProjectFile } from './project-file.ts';
 
 /** project.yaml as a definition, defaults that lean on the units put in. The file must be free of errors. */
@@ -14,9 +15,11 @@ export function defineProject(
   limits: ReadLimits,
 ): ProjectDefinition {
   const { units, people = {} } = file;
-  const { logo, ...identity } = file.project;
+  const { logo, supersedes, superseded_by: successor, ...identity } = file.project;
   return present<ProjectDefinition>({
     ...identity,
+    supersedes: supersedes && defineSuperseded(supersedes),
+    supersededBy: successor?.value,
     logo: logo && pathWithin(logo.value),
     people: present<ProjectDefinition['people']>({
       prepared: people.prepared?.value,
@@ -41,6 +44,13 @@ export function defineProject(
     sections: recordOf(namedEntries(file.sections)),
     materials: recordOf(namedEntries(file.materials)),
   });
+}
+
+function defineSuperseded({
+  bag,
+  ...named
+}: SupersededEntry): NonNullable<ProjectDefinition['supersedes']> {
+  return bag === undefined ? named : { ...named, bag: bag.value, span: bag.span };
 }
 
 const valuesOf = <T>(list: readonly Placed<T>[]): readonly T[] =>

@@ -1,4 +1,5 @@
 import type { Stated, Status } from '../definitions.ts';
+import { date } from '../shape/date.ts';
 import { defaulted, optional, required } from '../shape/field.ts';
 import { objectOf } from '../shape/object.ts';
 import { placed, type Placed, type Shape } from '../shape/shape.ts';
@@ -8,7 +9,14 @@ import { oneOf, text } from '../shape/text.ts';
 export interface SupersededEntry {
   readonly number?: string;
   readonly revision?: string;
-  readonly bag?: string;
+  readonly bag?: Placed<string>;
+}
+
+/** `superseded_by:` as written. */
+export interface SuccessorEntry {
+  readonly number?: string;
+  readonly revision?: string;
+  readonly date?: string;
 }
 
 /** `project:` as written. */
@@ -23,6 +31,7 @@ export interface IdentityEntry {
   readonly logo?: Placed<string>;
   readonly status: Stated<Status>;
   readonly supersedes?: SupersededEntry;
+  readonly superseded_by?: Placed<SuccessorEntry>;
 }
 
 /** `project:` of project.yaml. */
@@ -53,9 +62,22 @@ export const identityEntry: Shape<IdentityEntry> = objectOf<IdentityEntry>(
       objectOf<SupersededEntry>('a map of number, revision and bag', {
         number: optional(text, 'the number of the package that this one replaces'),
         revision: optional(text, 'its revision'),
-        bag: optional(text, 'where it is archived'),
+        bag: optional(
+          placed(text),
+          'the bag that it is archived in, by its path from the project folder',
+        ),
       }),
       'the package that this one replaces',
+    ),
+    superseded_by: optional(
+      placed(
+        objectOf<SuccessorEntry>('a map of number, revision and date', {
+          number: optional(text, 'the number of the package that replaces this one'),
+          revision: optional(text, 'its revision'),
+          date: optional(date, 'the date since when it does'),
+        }),
+      ),
+      'the package that replaces this one, where the status is superseded',
     ),
   },
 );
