@@ -6,7 +6,7 @@ import { recordOf } from '../shape/map-of.ts';
 import { present } from '../shape/present.ts';
 import type { Placed } from '../shape/shape.ts';
 import type { ConventionsEntry } from './conventions-entry.ts';
-import type { SupersededEntry } from './identity-entry.ts';
+import type { IdentityEntry, SupersededEntry } from './identity-entry.ts';
 import type { ProjectFile } from './project-file.ts';
 
 /** project.yaml as a definition, defaults that lean on the units put in. The file must be free of errors. */
@@ -15,12 +15,8 @@ export function defineProject(
   limits: ReadLimits,
 ): ProjectDefinition {
   const { units, people = {} } = file;
-  const { logo, supersedes, superseded_by: successor, ...identity } = file.project;
   return present<ProjectDefinition>({
-    ...identity,
-    supersedes: supersedes && defineSuperseded(supersedes),
-    supersededBy: successor?.value,
-    logo: logo && pathWithin(logo.value),
+    ...defineIdentity(file.project),
     people: present<ProjectDefinition['people']>({
       prepared: people.prepared?.value,
       checked: people.checked?.value,
@@ -46,10 +42,25 @@ export function defineProject(
   });
 }
 
+type Identity = Pick<
+  ProjectDefinition,
+  keyof Omit<IdentityEntry, 'superseded_by'> | 'supersededBy'
+>;
+
+function defineIdentity(entry: IdentityEntry): Identity {
+  const { logo, supersedes, superseded_by: successor, ...identity } = entry;
+  return present<Identity>({
+    ...identity,
+    logo: logo && pathWithin(logo.value),
+    supersedes: supersedes && defineSuperseded(supersedes),
+    supersededBy: successor?.value,
+  });
+}
+
 function defineSuperseded({
   bag,
   ...named
-}: SupersededEntry): NonNullable<ProjectDefinition['supersedes']> {
+}: SupersededEntry): ProjectDefinition['supersedes'] {
   return bag === undefined ? named : { ...named, bag: bag.value, span: bag.span };
 }
 
