@@ -28,5 +28,11 @@ export type {
   RecordedRatio,
   RecordedRevision,
 } from './record.ts';
+export { openPackage } from './open-package.ts';
+export type { OpenedPackage } from './opened-package.ts';
+export { readRecord, writeRecord } from './record-file.ts';
+export type { RecordReading } from './record-file.ts';
+export { recordOf } from './record-of.ts';
+export type { Recorded } from './record-of.ts';
 export type { Damage, Difference, Verification } from './verification.ts';
 export { agreementTolerance } from './verification.ts';
