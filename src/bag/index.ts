@@ -4,7 +4,8 @@
  * ```
  * KeptFile[] ── writeBag ──▶ bytes          equal files, equal bytes, on any machine and in any time zone
  * path ──────── openBag ───▶ OpenBag        refuses what could do harm: names, sizes, links, bombs
- * OpenBag ───── proveBag ──▶ BagFinding[]   complete, valid, manifests byte for byte; empty for a whole bag
+ * OpenBag ───── proveBag ──▶ BagFinding[]   complete, valid, every byte as it was laid; empty for a whole bag
+ * OpenBag ───── payloadOf ─▶ files          one folder of the payload, to be worked as a project
  * ```
  *
  * The layout is RFC 8493: `bagit.txt`, `bag-info.txt`, `manifest-sha256.txt`, `tagmanifest-sha256.txt` and
@@ -15,6 +16,8 @@
  */
 export type { BagContents, BagFinding, BagLine, KeptFile, OpenBag } from './bag.ts';
 export { openBag } from './open-bag.ts';
+export { payloadOf } from './payload-of.ts';
+export { proveBag } from './prove-bag.ts';
 export { pathFaults } from './safe-paths.ts';
 export type { PathFault } from './safe-paths.ts';
 export { writeBag } from './write-bag.ts';
