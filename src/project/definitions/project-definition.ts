@@ -82,6 +82,8 @@ export interface Revision {
   readonly prepared?: string;
   readonly checked?: string;
   readonly sheets?: string;
+  /** The row in project.yaml. */
+  readonly span?: Span;
 }
 
 /** Positive senses that the project prints; results.json always counts right, up, counterclockwise. */

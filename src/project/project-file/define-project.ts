@@ -22,7 +22,7 @@ export function defineProject(
       checked: people.checked?.value,
       approved: people.approved?.value,
     }),
-    revisions: valuesOf(file.revisions),
+    revisions: file.revisions.map(({ value, span }) => ({ ...value, span })),
     units,
     lengths: file.lengths,
     paper: given(file.paper, units === 'us' ? 'letter' : 'a4'),

@@ -4,7 +4,6 @@ import type {
   Material,
   PreferredMethods,
   Reference,
-  Revision,
   Stated,
 } from '../definitions.ts';
 import { memberMark } from '../names.ts';
@@ -21,13 +20,13 @@ import { criteriaEntry, type CriteriaEntry } from './criteria-entry.ts';
 import { identityEntry, type IdentityEntry } from './identity-entry.ts';
 import { assumptionEntry, referenceEntry } from './numbered-entry.ts';
 import { peopleEntry, type PeopleEntry } from './people-entry.ts';
-import { revisionEntry } from './revision-entry.ts';
+import { revisionEntry, type RevisionEntry } from './revision-entry.ts';
 
 /** project.yaml as written: every value of the right form, nothing compared with anything else yet. */
 export interface ProjectFile {
   readonly project: IdentityEntry;
   readonly people?: PeopleEntry;
-  readonly revisions: readonly Placed<Revision>[];
+  readonly revisions: readonly Placed<RevisionEntry>[];
   readonly units: 'us' | 'si';
   readonly lengths: Stated<'decimal' | 'feet-inches'>;
   readonly paper?: Placed<'letter' | 'a4'>;

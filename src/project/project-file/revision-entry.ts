@@ -5,8 +5,11 @@ import { objectOf } from '../shape/object.ts';
 import type { Shape } from '../shape/shape.ts';
 import { text } from '../shape/text.ts';
 
+/** A row as written; where it stands is known to the list that it is in. */
+export type RevisionEntry = Omit<Revision, 'span'>;
+
 /** One entry of `revisions:` of project.yaml. */
-export const revisionEntry: Shape<Revision> = objectOf<Revision>(
+export const revisionEntry: Shape<RevisionEntry> = objectOf<RevisionEntry>(
   'a revision: a map that begins with its mark',
   {
     mark: required(text, 'the mark of the revision, such as A'),
