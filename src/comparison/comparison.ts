@@ -59,7 +59,7 @@ export interface ResultChange {
   readonly what: string;
   readonly before?: ComparedFigure;
   readonly after?: ComparedFigure;
-  /** (after − before)/|before|; absent where either is missing, before is 0, or the units differ. */
+  /** (after − before)/|before|, in one unit; absent where either is missing or before is 0. */
   readonly share?: number;
 }
 

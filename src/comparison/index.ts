@@ -14,6 +14,9 @@
  *
  * @module
  */
+export { compare, isAlike } from './compare.ts';
+export { comparisonJson } from './comparison-json.ts';
+export type { ComparedSide } from './reach-of.ts';
 export type {
   CheckChange,
   ComparedFigure,
