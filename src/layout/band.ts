@@ -51,6 +51,8 @@ export interface Band {
   readonly frames?: readonly Frame[];
   /** A gap between others: it takes no room where it would begin a page, but for a part's first. */
   readonly isGap?: boolean;
+  /** Differs from the revision before: a bar stands beside it. */
+  readonly isChanged?: boolean;
 }
 
 /** The cost of a break that must not be made unless a page cannot be filled otherwise. */
@@ -67,6 +69,11 @@ export function heightOfBands(bands: readonly Band[]): number {
     const before = bands[index - 1];
     return total + band.height + (before === undefined ? 0 : gapBetween(before, band));
   }, 0);
+}
+
+/** The same bands, all of them new since the revision before. */
+export function barred(bands: readonly Band[]): readonly Band[] {
+  return bands.map((band) => ({ ...band, isChanged: true }));
 }
 
 /** The same bands with the first changed. */

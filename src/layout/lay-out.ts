@@ -2,6 +2,7 @@ import type { FontBook } from '../font/index.ts';
 import type { Report } from '../report/index.ts';
 import type { Theme } from '../theme/index.ts';
 import type { Typesetter } from '../typeset/index.ts';
+import { changeBars, isChangedPage } from './change-bars.ts';
 import { elementNode } from './element-node.ts';
 import type { ElementNode } from './element-node.ts';
 import { openHyphenator } from './hyphenate.ts';
@@ -118,18 +119,26 @@ function drawPages(
   const { theme } = partTools;
   const pages: Page[] = [];
   for (const { part, sheet, bands, pages: ranges } of parts) {
-    const { stamp: word = '' } = report;
+    const { stamp: word = '', changeMark } = report;
     const stamp = word === '' ? [] : [setStamp(word, sheet, partTools)];
     for (const range of ranges) {
       const label = String(pages.length + 1);
+      const placed = placeBands(bands, range);
+      const mark = isChangedPage(placed) ? changeMark : undefined;
       const foot = setFoot(
-        { foot: part.foot, sheet: label, sheetCount: String(sheetCount) },
+        {
+          foot: part.foot,
+          sheet: label,
+          sheetCount: String(sheetCount),
+          ...(mark === undefined ? {} : { changeMark: mark }),
+        },
         sheet,
         partTools,
       );
       const marks = [
         ...stamp,
-        ...placePage(placeBands(bands, range), { sheet, theme, idOf }),
+        ...changeBars(placed, mark, sheet, partTools),
+        ...placePage(placed, { sheet, theme, idOf }),
         { kind: 'group', x: 0, y: 0, marks: foot, artifact: 'pagination' } as const,
       ];
       pages.push({

@@ -2,6 +2,7 @@ import type { Mark } from '../drawing/index.ts';
 import type { RunningFoot } from '../report/index.ts';
 import type { Theme } from '../theme/index.ts';
 import type { Sheet } from './paper.ts';
+import { drawRevisionMark } from './revision-mark.ts';
 import { rule } from './ruling.ts';
 import { columnWidths } from './table/column-widths.ts';
 import type { SetWord, Words } from './words.ts';
@@ -11,6 +12,8 @@ export interface FootText {
   readonly foot: RunningFoot;
   readonly sheet: string;
   readonly sheetCount: string;
+  /** The revision's mark, where something on the sheet differs from the revision before. */
+  readonly changeMark?: string;
 }
 
 /** A word spelled out in muted type and what it names, which may be left open to be filled in by hand. */
@@ -18,6 +21,8 @@ interface Entry {
   readonly label: string;
   readonly value: string;
   readonly isOpen?: boolean;
+  /** A revision's mark, drawn behind the value. */
+  readonly mark?: string;
 }
 
 const size = 7.8;
@@ -27,6 +32,8 @@ const entryGap = 13;
 const labelGap = 3;
 const openWidth = 54;
 const blankDrop = 1.5;
+const markHeight = 9.6;
+const markDrop = 1.4;
 
 /**
  * The strip of identification along the foot of every sheet: one hairline, and two lines below it
@@ -34,7 +41,7 @@ const blankDrop = 1.5;
  * number, status and sheet; below: subject, revision, prepared and checked.
  */
 export function setFoot(
-  { foot, sheet, sheetCount }: FootText,
+  { foot, sheet, sheetCount, changeMark }: FootText,
   paper: Sheet,
   { theme, words }: { readonly theme: Theme; readonly words: Words },
 ): readonly Mark[] {
@@ -50,14 +57,17 @@ export function setFoot(
         ...optional('Number', foot.number),
       ],
       right: [
-        ...optional('Status', foot.status),
+        ...optional('Status', statusOf(foot)),
         { label: 'Sheet', value: `${sheet} of ${sheetCount}` },
       ],
     }),
     ...write(first + lineGap, {
       left: [{ label: '', value: foot.subject }],
       right: [
-        ...optional('Revision', joined(foot.revision, foot.revisionDate)),
+        ...optional('Revision', joined(foot.revision, foot.revisionDate)).map(
+          (entry) =>
+            changeMark === undefined ? entry : { ...entry, mark: changeMark },
+        ),
         signed('Prepared', foot.prepared),
         signed('Checked', foot.checked),
       ],
@@ -67,6 +77,10 @@ export function setFoot(
 
 function optional(label: string, value: string | undefined): readonly Entry[] {
   return value === undefined || value === '' ? [] : [{ label, value }];
+}
+
+function statusOf({ status, supersededBy }: RunningFoot): string {
+  return supersededBy === undefined ? status : `${status} by ${supersededBy}`;
 }
 
 function signed(label: string, value: string): Entry {
@@ -127,7 +141,7 @@ function setEntries(
 }
 
 function setEntry(
-  { label, value, isOpen }: Entry,
+  { label, value, isOpen, mark }: Entry,
   room: number,
   look: FootLook,
 ): SetEntry {
@@ -141,9 +155,18 @@ function setEntry(
     const blank = rule(from, theme, theme.line.dimension);
     return { width: at + openWidth, marks: [...name.marks, blank] };
   }
-  const { width, marks } = setValue(shorten(value, room - at, setValue));
+  const drawn =
+    mark === undefined
+      ? undefined
+      : drawRevisionMark(mark, { theme, words, height: markHeight });
+  const beside = drawn === undefined ? 0 : labelGap + drawn.width;
+  const { width, marks } = setValue(shorten(value, room - at - beside, setValue));
   const placed: Mark = { kind: 'group', x: at, y: 0, marks };
-  return { width: at + width, marks: [...name.marks, placed] };
+  const whole = [...name.marks, placed];
+  if (drawn === undefined) return { width: at + width, marks: whole };
+  const x = at + width + labelGap;
+  const triangle: Mark = { kind: 'group', x, y: markDrop, marks: drawn.marks };
+  return { width: at + width + beside, marks: [...whole, triangle] };
 }
 
 /** A value as it is, or cut short with an ellipsis where it is wider than its room. */

@@ -1,5 +1,5 @@
 import type { Block } from '../report/index.ts';
-import { neverBreak } from './band.ts';
+import { barred, neverBreak } from './band.ts';
 import type { Band } from './band.ts';
 import { setEquation } from './blocks/equation.ts';
 import { setFigure } from './blocks/figure.ts';
@@ -37,7 +37,8 @@ const setters: { readonly [Kind in Block['kind']]: SetOne<Kind> } = {
 function setBlock(block: Block, column: Column, setting: Setting): SetBlock {
   // The setter of a block's own kind takes it; TypeScript cannot follow that through the record.
   const set = setters[block.kind] as SetOne<Block['kind']>;
-  return set(block, column, setting);
+  const plain = set(block, column, setting);
+  return block.isChanged === true ? { ...plain, bands: barred(plain.bands) } : plain;
 }
 
 /** What setting the blocks of a part carries from block to block. */

@@ -37,6 +37,10 @@ export interface Row {
   readonly cells: readonly Cell[];
   /** A heavier rule above: totals, groups. */
   readonly isRuled?: boolean;
+  /** Heads the rows that follow it: never the last row of a page. */
+  readonly headsRows?: boolean;
+  /** Differs from the revision before, or was not there: a bar stands beside it. */
+  readonly isChanged?: boolean;
 }
 
 /** How a column is set: decimal columns line their points up. */
@@ -46,7 +50,12 @@ export type ColumnAlign = 'left' | 'right' | 'centre' | 'decimal';
  * A block of the report, in reading order. This is all that layout knows; every block comes from
  * an element of the templates' HTML, and the PDF's tags mirror the same elements.
  */
-export type Block =
+export type Block = BlockKind & {
+  /** Differs from the revision before, or was not there: a bar stands beside it. */
+  readonly isChanged?: boolean;
+};
+
+type BlockKind =
   | {
       readonly kind: 'heading';
       readonly level: 1 | 2 | 3;
@@ -101,7 +110,12 @@ export type Block =
       readonly alternate: string;
     }
   /** Lines as they stand in a file, each with its number. */
-  | { readonly kind: 'listing'; readonly lines: readonly string[] }
+  | {
+      readonly kind: 'listing';
+      readonly lines: readonly string[];
+      /** Lines that differ from the revision before, counted from 0. */
+      readonly changed?: readonly number[];
+    }
   /** Blank paper: a seal's space, a gap. */
   | { readonly kind: 'space'; readonly height: number; readonly label?: string }
   | {
@@ -123,6 +137,8 @@ export interface RunningFoot {
   readonly prepared: string;
   readonly checked: string;
   readonly status: string;
+  /** What replaces a superseded package, where it says so. */
+  readonly supersededBy?: string;
 }
 
 /** A part of the package that begins on a sheet of its own. */
@@ -144,4 +160,6 @@ export interface Report {
   readonly parts: readonly Part[];
   /** Marked across each sheet of a void or superseded package. */
   readonly stamp?: string;
+  /** The revision's mark, set beside the first bar of each sheet that changed and in its foot. */
+  readonly changeMark?: string;
 }

@@ -30,6 +30,7 @@ export function setListing(block: Listing, column: Column, setting: Setting): Se
   const left = column.x + gutter + numberGap;
   const width = column.width - gutter - numberGap;
   const code = elementNode('Code');
+  const changed = new Set(block.changed);
   const bands = block.lines.flatMap((line, index): readonly Band[] => {
     const number = setNumber(String(index + 1));
     const x = column.x + gutter - number.width;
@@ -48,6 +49,7 @@ export function setListing(block: Listing, column: Column, setting: Setting): Se
         below: 0,
         breakBefore: rowIndex > 0 ? neverBreak : 0,
         pieces: rowIndex === 0 ? [label, text] : [text],
+        ...(changed.has(index) ? { isChanged: true } : {}),
       };
     });
   });

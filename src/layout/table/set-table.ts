@@ -1,5 +1,5 @@
 import type { Theme } from '../../theme/index.ts';
-import { changeFirst, changeLast, neverBreak } from '../band.ts';
+import { barred, changeFirst, changeLast, neverBreak } from '../band.ts';
 import type { Band } from '../band.ts';
 import { setCaption } from '../blocks/caption.ts';
 import { elementNode } from '../element-node.ts';
@@ -33,9 +33,10 @@ export function setTable(
     rows.map((measured, index) => {
       const row = setRow(measured, grid, { tags, x }, setting);
       const padding = paddingOf(block, { tags, index, count: rows.length });
-      const bands = rowBands(row.lines, padding, height);
-      const isSetOff = measured.row.isRuled === true;
-      return { ...row, bands: isSetOff ? ruleAbove(bands, ruling) : bands };
+      const { isRuled, isChanged } = measured.row;
+      const plain = rowBands(row.lines, padding, height);
+      const bands = isChanged === true ? barred(plain) : plain;
+      return { ...row, bands: isRuled === true ? ruleAbove(bands, ruling) : bands };
     });
   const hasHead = [...block.head, ...block.body].some(({ cells }) =>
     cells.some(({ isHead }) => isHead),
@@ -48,7 +49,10 @@ export function setTable(
     block.style === 'ruled'
       ? ruleTable(headBands, bodyBands, ruling)
       : [...headBands, ...bodyBands];
-  const rows = body.map((row) => row.bands.length);
+  const rows = body.map((row, index) => ({
+    bands: row.bands.length,
+    headsRows: block.body[index]?.headsRows === true,
+  }));
   const broken = breakTable({ bands, head: headBands.length, rows }, height);
   const set = { bands: broken, node: tableNode(head, body) };
   return withCaption(block, set, column, setting);

@@ -6,8 +6,8 @@ export interface TableBands {
   readonly bands: readonly Band[];
   /** How many bands the head has. */
   readonly head: number;
-  /** How many bands each row of the body has. */
-  readonly rows: readonly number[];
+  /** How many bands each row of the body has, and whether it heads the rows that follow. */
+  readonly rows: readonly { readonly bands: number; readonly headsRows: boolean }[];
 }
 
 // A table up to this share of a page is broken only where nothing else helps.
@@ -16,7 +16,8 @@ const withinSmallTable = 60;
 const withinTable = 12;
 
 /**
- * Says where a page may end in a table: not in its head, not with one row alone on either side.
+ * Says where a page may end in a table: not in its head, not with one row alone on either side, not
+ * below a row that heads others.
  * On each further page the head is repeated.
  */
 export function breakTable(
@@ -31,18 +32,23 @@ export function breakTable(
     if (index === 0) return band;
     if (index < head) return { ...band, breakBefore: neverBreak };
     const row = rowAt.get(index);
-    const isLone = row !== undefined && (row <= 1 || row === rows.length - 1);
-    return { ...band, breakBefore: isLone ? neverBreak : cost, repeats };
+    const isHeld = row !== undefined && isHeldToRowAbove(rows, row);
+    return { ...band, breakBefore: isHeld ? neverBreak : cost, repeats };
   });
 }
 
+function isHeldToRowAbove(rows: TableBands['rows'], row: number): boolean {
+  const isLone = row <= 1 || row === rows.length - 1;
+  return isLone || rows[row - 1]?.headsRows === true;
+}
+
 /** The number of the row that begins at a band. */
-function startsOf(rows: readonly number[], head: number): ReadonlyMap<number, number> {
+function startsOf(rows: TableBands['rows'], head: number): ReadonlyMap<number, number> {
   const starts = new Map<number, number>();
   let at = head;
-  for (const [row, count] of rows.entries()) {
+  for (const [row, { bands }] of rows.entries()) {
     starts.set(at, row);
-    at += count;
+    at += bands;
   }
   return starts;
 }

@@ -144,7 +144,11 @@ function rowOf({ attributes, children }: Element, placed: readonly Placed[]): Ro
       },
     ];
   });
-  return { cells, ...(attributes.class === 'ruled' ? { isRuled: true } : {}) };
+  return {
+    cells,
+    ...(attributes.class === 'ruled' ? { isRuled: true } : {}),
+    ...(attributes.class === 'heads' ? { headsRows: true } : {}),
+  };
 }
 
 const section: Reader = ({ attributes, children }, placed) => {
