@@ -20,9 +20,8 @@ const rules: readonly (readonly [(path: string) => boolean, string])[] = [
   [(path) => segment(path, '..'), 'leads out of the bag by “..”'],
   [(path) => segment(path, '.') || segment(path, ''), 'holds an empty step or “.”'],
   // U+FFFD stands where bytes were no UTF-8. Line breaks alone have a way to be written (RFC 8493, 2.1.3).
-  // eslint-disable-next-line no-control-regex -- control characters are what is looked for
   [
-    (path) => /[\u0000-\u0009\u000b\u000c\u000e-\u001f\u007f\ufffd]/.test(path),
+    (path) => /(?![\r\n])\p{Cc}|\ufffd/u.test(path),
     'holds a character that cannot be shown',
   ],
   [
@@ -86,9 +85,8 @@ const foldersAbove = (path: string): readonly string[] =>
 
 /** A path as a message may show it: control characters as escapes, so that a terminal obeys none. */
 export function shown(path: string): string {
-  // eslint-disable-next-line no-control-regex -- control characters are what is replaced
   return path.replace(
-    /[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g,
+    /\p{Cc}|[\u202a-\u202e\u2066-\u2069]/gu,
     (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
   );
 }

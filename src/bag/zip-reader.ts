@@ -30,11 +30,9 @@ class FileReader extends RandomAccessReader {
   }
 
   override read(
-    buffer: Buffer,
-    offset: number,
-    length: number,
-    position: number,
-    callback: (failure: Error | null) => void,
+    ...[buffer, offset, length, position, callback]: Parameters<
+      RandomAccessReader['read']
+    >
   ): void {
     callback(this.fill(buffer.subarray(offset, offset + length), position));
   }
