@@ -1,7 +1,11 @@
 import type { Dimension } from '../../units/index.ts';
-import { linearForm, type Meanings } from '../reading/linear-form.ts';
+import {
+  linearForm,
+  type Meanings,
+  type WorkingFault,
+} from '../reading/linear-form.ts';
 import { readLine } from '../reading/read-line.ts';
-import type { DirectionWord, Written } from '../reading/written.ts';
+import type { DirectionWord, Written, WrittenLine } from '../reading/written.ts';
 
 /** A conclusion as written: for which symbols, how much. */
 export interface WrittenConclusion {
@@ -9,6 +13,12 @@ export interface WrittenConclusion {
   readonly text: string;
   /** The symbols that are said to be worth it, with the sign in front of them. */
   readonly symbols: readonly { readonly name: string; readonly sign: 1 | -1 }[];
+  /** What stands between its symbols and its value (`RC = 50.4 kip ft / 21 ft = 2.40 kip`), with what it comes to, SI. */
+  readonly between: readonly {
+    readonly text: string;
+    readonly value: number;
+    readonly dimension: Dimension | undefined;
+  }[];
   /** SI. */
   readonly value: number;
   readonly dimension: Dimension | undefined;
@@ -23,14 +33,14 @@ export interface WrittenConclusion {
 export type ReadConclusion =
   | { readonly conclusion: WrittenConclusion; readonly fault?: undefined }
   | {
-      readonly fault: {
-        readonly kind: 'syntax' | 'symbol' | 'unit';
-        readonly message: string;
-      };
+      readonly fault: WorkingFault;
       readonly conclusion?: undefined;
     };
 
-/** Reads `RC = 2.40 kip`, `RA = RC = 9 kip`, `M = 36 kip ft sagging`, or a value alone. */
+/**
+ * Reads `RC = 2.40 kip`, `RA = RC = 9 kip`, `M = 36 kip ft sagging`, or a value alone. `meanings`
+ * are the worker's own, with a number for whatever was concluded before.
+ */
 export function readConclusion(
   text: string,
   names: readonly string[],
@@ -39,34 +49,61 @@ export function readConclusion(
   const read = readLine(text, names);
   if (read.fault !== undefined) return { fault: read.fault };
   let fault: ReadConclusion['fault'];
-  for (const { links, direction } of read.readings) {
-    const last = links.at(-1);
-    if (last === undefined) continue;
-    const worked = linearForm(last, meanings);
-    if (worked.fault !== undefined) {
-      fault ??= worked.fault;
-      continue;
-    }
-    if (worked.form.unknowns.size > 0) {
-      fault ??= {
+  for (const line of read.readings) {
+    const found = concludedIn(line, meanings);
+    if (found.conclusion !== undefined) return found;
+    fault ??= found.fault;
+  }
+  return {
+    fault: fault ?? {
+      kind: 'syntax',
+      message: 'nothing is concluded here',
+      start: 0,
+      end: text.length,
+    },
+  };
+}
+
+function concludedIn(
+  { text, links, direction }: WrittenLine,
+  meanings: Meanings,
+): ReadConclusion {
+  const worked = links.map((link) => linearForm(link, meanings));
+  const last = links.at(-1);
+  const { form, fault } = worked.at(-1) ?? {};
+  if (fault !== undefined) return { fault };
+  if (last === undefined || form === undefined || form.unknowns.size > 0)
+    return {
+      fault: {
         kind: 'syntax',
         message: 'a conclusion ends in a number with its unit',
-      };
-      continue;
-    }
-    const { constant, dimension } = worked.form;
-    return {
-      conclusion: {
-        text,
-        symbols: links.slice(0, -1).flatMap((link) => symbolOf(link) ?? []),
-        value: constant,
-        dimension,
-        ...(direction === undefined ? {} : { direction }),
-        ...unitOf(last),
+        start: last?.start ?? 0,
+        end: last?.end ?? text.length,
       },
     };
-  }
-  return { fault: fault ?? { kind: 'syntax', message: 'nothing is concluded here' } };
+  const unclear = worked.find(
+    (one, index) =>
+      one.fault !== undefined && symbolOf(links[index] ?? last) === undefined,
+  );
+  if (unclear?.fault !== undefined) return { fault: unclear.fault };
+  const between = links.slice(0, -1).flatMap((link, index) => {
+    const own = worked[index]?.form;
+    if (symbolOf(link) !== undefined || own === undefined || own.unknowns.size > 0)
+      return [];
+    const shown = text.slice(link.start, link.end).trim();
+    return [{ text: shown, value: own.constant, dimension: own.dimension }];
+  });
+  return {
+    conclusion: {
+      text,
+      symbols: links.slice(0, -1).flatMap((link) => symbolOf(link) ?? []),
+      between,
+      value: form.constant,
+      dimension: form.dimension,
+      ...(direction === undefined ? {} : { direction }),
+      ...unitOf(last),
+    },
+  };
 }
 
 function symbolOf(

@@ -8,6 +8,8 @@ export interface Standard {
   readonly truth: number;
   /** What follows from the worker's own line and earlier figures; absent where nothing does. */
   readonly own?: number;
+  /** What the line alone gives, with the truth for all that was concluded before; absent where nothing does. */
+  readonly line?: number;
   /** One of the unit that it was written in, SI: its figures are counted in that unit. */
   readonly unit: number;
   /** Significant figures that it must be right to. */
@@ -24,6 +26,9 @@ export interface Judged {
   readonly isMagnitude: boolean;
 }
 
+/** So much of a value may be rounded off before it is another value: 80 for 75 is no rounding. */
+const coarsest = 0.05;
+
 const conversions = [12, 144, 1000, 100, 1e6];
 
 /**
@@ -35,11 +40,12 @@ export function judgeValue(
   standard: Standard,
   show: (si: number) => string,
 ): Judged {
-  const { unit, own } = standard;
+  const { unit, own, line } = standard;
   const counted = {
     ...standard,
     truth: standard.truth / unit,
     ...(own === undefined ? {} : { own: own / unit }),
+    ...(line === undefined ? {} : { line: line / unit }),
   };
   return judgeCount(value / unit, counted, (count) => show(count * unit));
 }
@@ -58,6 +64,13 @@ function judgeCount(
   });
   if (isClose(value, truth, figures) || isNothing(value, truth, own)) return right();
   if (takesMagnitude && isClose(value, -truth, figures)) return right([], true);
+  if (isRoundedLine(value, standard))
+    return right([
+      {
+        kind: 'rounding',
+        message: `${show(value)} comes of rounded figures in this line; unrounded it is ${show(truth)}.`,
+      },
+    ]);
   if (own !== undefined && isClose(value, own, figures))
     return { standing: 'follows', findings: [], isMagnitude: false };
   if (takesMagnitude && own !== undefined && isClose(value, -own, figures))
@@ -82,9 +95,18 @@ function isNothing(value: number, truth: number, own: number | undefined): boole
   return value === 0 && Math.abs(truth) <= 1e-9 * Math.abs(own ?? 1);
 }
 
+// The worker's own figures, rightly rounded, are as good as the unrounded ones: 8.65 from 17.3 / 2, where 17.32 / 2 is 8.66.
+function isRoundedLine(value: number, { truth, line, figures }: Standard): boolean {
+  if (line === undefined || !isClose(value, line, figures)) return false;
+  return isClose(line, truth, 2) && Math.sign(line) === Math.sign(truth);
+}
+
 /** True where a value is the truth rightly rounded to fewer figures than asked: 8.5 for 8.533. */
 function isCoarse(value: number, truth: number): boolean {
-  return [2, 1].some((figures) => isSame(value, Number(truth.toPrecision(figures))));
+  const isRounded = [2, 1].some((figures) =>
+    isSame(value, Number(truth.toPrecision(figures))),
+  );
+  return isRounded && Math.abs(value - truth) <= coarsest * Math.abs(truth);
 }
 
 function wrongValue(
@@ -97,10 +119,7 @@ function wrongValue(
       kind: 'sign',
       message: `The size is right and the sign is not: it is ${show(right)}.`,
     };
-  const ratio = right === 0 ? 0 : Math.abs(value / right);
-  const slipped = conversions.find(
-    (one) => isClose(ratio, one, 3) || isClose(ratio, 1 / one, 3),
-  );
+  const slipped = conversionOf(value, right);
   return slipped === undefined
     ? {
         kind: 'arithmetic',
@@ -110,6 +129,14 @@ function wrongValue(
         kind: 'unit',
         message: `${show(value)} is out by a factor of ${slipped}: the line gives ${show(right)}.`,
       };
+}
+
+/** The factor of a conversion that a value is out by, whichever way; undefined for any other. */
+export function conversionOf(value: number, right: number): number | undefined {
+  const ratio = right === 0 ? 0 : Math.abs(value / right);
+  return conversions.find(
+    (one) => isClose(ratio, one, 3) || isClose(ratio, 1 / one, 3),
+  );
 }
 
 /** The sign that a direction in words gives a force or turn in the solver's senses; undefined where it says nothing of it. */

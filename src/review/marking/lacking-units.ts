@@ -1,4 +1,5 @@
 import { parseQuantity } from '../../units/index.ts';
+import { replaceWritten } from '../reading/replace-written.ts';
 import type { Written, WrittenLine } from '../reading/written.ts';
 
 /** A line whose bare numbers were given units, and which. */
@@ -33,7 +34,8 @@ export function withUnits(line: WrittenLine): readonly Mended[] {
   });
 }
 
-type BareNumber = Extract<Written, { kind: 'number' }>;
+/** A number that a line holds. */
+export type BareNumber = Extract<Written, { kind: 'number' }>;
 
 function mended(
   line: WrittenLine,
@@ -52,12 +54,16 @@ function mended(
     meant.push(text);
   }
   return {
-    line: { ...line, links: line.links.map((link) => replaced(link, given)) },
+    line: {
+      ...line,
+      links: line.links.map((link) => replaceWritten(link, (part) => given.get(part))),
+    },
     meant,
   };
 }
 
-function bareNumbers(of: Written): readonly BareNumber[] {
+/** The numbers of an expression, 0 aside, that stand without a unit. */
+export function bareNumbers(of: Written): readonly BareNumber[] {
   switch (of.kind) {
     case 'number':
       return of.isBare && of.quantity.si !== 0 ? [of] : [];
@@ -71,33 +77,5 @@ function bareNumbers(of: Written): readonly BareNumber[] {
     case 'power':
     case 'call':
       return [];
-  }
-}
-
-function replaced(of: Written, given: ReadonlyMap<Written, Written>): Written {
-  const own = given.get(of);
-  if (own !== undefined) return own;
-  switch (of.kind) {
-    case 'sum':
-      return {
-        ...of,
-        terms: of.terms.map(({ sign, of: term }) => ({
-          sign,
-          of: replaced(term, given),
-        })),
-      };
-    case 'product':
-      return { ...of, factors: of.factors.map((factor) => replaced(factor, given)) };
-    case 'quotient':
-      return {
-        ...of,
-        over: replaced(of.over, given),
-        under: replaced(of.under, given),
-      };
-    case 'number':
-    case 'name':
-    case 'power':
-    case 'call':
-      return of;
   }
 }

@@ -1,13 +1,16 @@
-import type { Dimension } from '../../units/index.ts';
-import { linearForm, type LinearForm } from '../reading/linear-form.ts';
 import { readLine } from '../reading/read-line.ts';
-import type { WrittenLine } from '../reading/written.ts';
+import type { Written, WrittenLine } from '../reading/written.ts';
 import { isClose } from '../matching/closeness.ts';
+import { termsOfLine } from '../matching/worker-terms.ts';
+import type { Meaning } from '../reading/linear-form.ts';
 import type { Finding } from '../verdict.ts';
-import { markConclusions, type Conclusions } from './mark-conclusions.ts';
+import { markConclusions, type Conclusions, type Drawn } from './mark-conclusions.ts';
 import { displayOf, showAs } from './mark-equation.ts';
-import { meaningsFor, symbolsOf } from './meanings.ts';
+import { meaningsFor, ownMeaningsFor, symbolsOf } from './meanings.ts';
+import { ownEquation } from './solve-for.ts';
 import { faultWords, unread, type StepMark, type StepRequest } from './step-mark.ts';
+import type { OwnValue } from './worker.ts';
+import { worthsOf } from './worths.ts';
 
 /**
  * Marks a step that is neither a sum nor a value: `W = 0.25 kip/ft * 21 ft`. Its arithmetic and its
@@ -19,28 +22,41 @@ export function markDefinition(request: StepRequest): StepMark {
   const read = readLine(step.write.text, symbolsOf(worker));
   if (read.fault !== undefined)
     return unread(read.fault.kind, faultWords(step.write.text, read.fault));
-  const [line] = read.readings;
-  if (line === undefined) return unread('syntax', 'Nothing is written.');
-  const worked = workLinks(line, request);
+  const marks = read.readings.map((line) => workLinks(line, request));
+  const worked =
+    marks.find((one) => !('verdict' in one) && one.findings.length === 0) ?? marks[0];
+  if (worked === undefined) return unread('syntax', 'Nothing is written.');
   if ('verdict' in worked) return worked;
-  const { findings, value, name } = worked;
-  const isOwn = name !== undefined && meaningsFor(context, worker)(name) === undefined;
-  if (isOwn && value !== undefined) worker.values.set(name, value);
-  const concluded = concludedBy(request, value);
-  const isWrong = findings.length > 0 || concluded.standing === 'wrong';
-  const isUnread = concluded.standing === 'unread';
+  const { line, findings, value, name, isCarried } = worked;
+  const known =
+    name !== undefined && meaningsFor(context, worker)(name)?.kind !== 'unknown';
+  if (known && value !== undefined) worker.values.set(name, value);
+  const concluded = concludedBy(request, {
+    equations: equationsIn(line, request),
+    ...(value === undefined ? {} : { comesTo: value }),
+  });
   return {
-    verdict: isWrong && !isUnread ? 'wrong' : concluded.standing,
+    verdict: verdictOf(concluded.standing, findings, isCarried),
     findings: [...findings, ...concluded.findings],
     remarks: concluded.remarks,
   };
+}
+
+function verdictOf(
+  standing: Conclusions['standing'],
+  findings: readonly Finding[],
+  isCarried: boolean,
+): StepMark['verdict'] {
+  if (standing === 'unread') return 'unread';
+  if (findings.length > 0 || standing === 'wrong') return 'wrong';
+  return isCarried ? 'follows' : standing;
 }
 
 /** A step with nothing written: its conclusions alone, or a note. */
 function markWords(request: StepRequest): StepMark {
   const { so, note } = request.step;
   if (so.length > 0) {
-    const concluded = concludedBy(request);
+    const concluded = concludedBy(request, { equations: [] });
     return { ...concluded, verdict: concluded.standing };
   }
   return note === undefined
@@ -48,80 +64,107 @@ function markWords(request: StepRequest): StepMark {
     : { verdict: 'right', findings: [], remarks: [] };
 }
 
-function concludedBy(request: StepRequest, comesTo?: Worth): Conclusions {
+function concludedBy(
+  request: StepRequest,
+  drawn: Pick<Drawn, 'equations' | 'comesTo'>,
+): Conclusions {
   const texts = request.step.so.map(({ text }) => text);
   return markConclusions(request, texts, {
-    equations: [],
+    ...drawn,
     takesMagnitude: false,
-    ...(comesTo === undefined ? {} : { comesTo }),
+    isLineRight: true,
   });
 }
 
-/** A value with what it measures. */
-interface Worth {
-  readonly si: number;
-  readonly dimension: Dimension;
+/** The line as an equation where it holds an unknown: `2 MB (40 ft) = -6000 kip ft^2`. */
+function equationsIn(
+  line: WrittenLine,
+  { context, worker }: StepRequest,
+): Drawn['equations'] {
+  const { terms } = termsOfLine(line, ownMeaningsFor(context, worker));
+  const equation = terms === undefined ? undefined : ownEquation(terms);
+  return equation === undefined || equation.shares.size === 0 ? [] : [equation];
 }
 
 interface WorkedLinks {
+  readonly line: WrittenLine;
   readonly findings: readonly Finding[];
   /** What the line comes to. */
-  readonly value?: Worth;
+  readonly value?: OwnValue;
   /** The symbol that it defines. */
   readonly name?: string;
+  /** True where it goes on from a value that an earlier step got wrong. */
+  readonly isCarried: boolean;
 }
 
 /** Every link against the one before, and the symbol against the member. */
 function workLinks(line: WrittenLine, request: StepRequest): WorkedLinks | StepMark {
-  const meanings = meaningsFor(request.context, request.worker);
   const name = definedName(line);
-  const declared = name === undefined ? undefined : meanings(name);
+  const declared =
+    name === undefined ? undefined : meaningsFor(request.context, request.worker)(name);
+  let before = declaredValue(declared);
+  let isFirst = before !== undefined;
+  let [first, isCarried]: [OwnValue | undefined, boolean] = [undefined, false];
   const findings: Finding[] = [];
-  let before: Worth | undefined = declared?.kind === 'known' ? declared : undefined;
-  const links = line.links.slice(name === undefined ? 0 : 1);
-  for (const [index, link] of links.entries()) {
-    const { form, fault } = linearForm(link, meanings);
+  for (const link of line.links.slice(name === undefined ? 0 : 1)) {
+    const { worths: here, fault } = worthsOf(link, request);
     if (fault !== undefined) return unread(fault.kind, faultWords(line.text, fault));
-    const here = worthOfForm(form);
     if (here === undefined) continue;
-    const term = line.text.slice(link.start, link.end);
-    const said = compared(request, { before, here, isFirst: index === 0 });
+    isCarried ||= here.isCarried;
+    const term = line.text.slice(link.start, link.end).trim();
+    const said =
+      before === undefined ? [] : compared(request, { before, here, isFirst });
     findings.push(...said.map((finding) => ({ ...finding, term })));
+    first ??= before ?? here;
     before = here;
+    isFirst = false;
   }
-  const value = before === undefined ? {} : { value: before };
-  return { findings, ...value, ...(name === undefined ? {} : { name }) };
+  // What it truly comes to is what stands first: the last link may have a slip.
+  const value =
+    before === undefined
+      ? {}
+      : { value: { ...before, truth: (first ?? before).truth } };
+  return {
+    line,
+    findings,
+    ...value,
+    ...(name === undefined ? {} : { name }),
+    isCarried,
+  };
 }
 
 /** The symbol that a line defines: `W = …`. */
 function definedName({ links }: WrittenLine): string | undefined {
-  const [first] = links;
+  const first: Written | undefined = links[0];
   return first?.kind === 'name' && links.length > 1 ? first.name : undefined;
 }
 
-/** The value of a form that is a number with a dimension; undefined for any other. */
-function worthOfForm({ constant, dimension, unknowns }: LinearForm): Worth | undefined {
-  return unknowns.size > 0 || dimension === undefined
-    ? undefined
-    : { si: constant, dimension };
+/** What the member has for a declared symbol. */
+function declaredValue(
+  declared: (Meaning & { readonly truth?: number }) | undefined,
+): OwnValue | undefined {
+  if (declared === undefined || declared.kind === 'unclear') return undefined;
+  const { dimension } = declared;
+  const truth = declared.kind === 'known' ? declared.si : declared.truth;
+  return truth === undefined ? undefined : { own: truth, truth, dimension };
 }
 
-/** What is said of a link beside the one before it, or beside what the member has; nothing where they agree. */
+/** What is said of a link beside the one before it, or beside what the member has; nothing where they agree by the truth or by the worker's own figures. */
 function compared(
   request: StepRequest,
-  of: {
-    readonly before: Worth | undefined;
-    readonly here: Worth;
-    readonly isFirst: boolean;
-  },
+  of: { readonly before: OwnValue; readonly here: OwnValue; readonly isFirst: boolean },
 ): readonly Finding[] {
   const { before, here, isFirst } = of;
-  if (before === undefined) return [];
   if (displayOf(before) !== displayOf(here))
     return [{ kind: 'unit', message: 'This does not measure what stands before it.' }];
-  if (isClose(here.si, before.si)) return [];
-  const right = showAs(request, displayOf(before))(before.si);
+  if (isClose(here.own, before.own) || isClose(here.truth, before.truth)) return [];
+  const show = showAs(request, displayOf(before));
   return isFirst
-    ? [{ kind: 'magnitude', message: `The member has ${right} for this.` }]
-    : [{ kind: 'arithmetic', message: `What stands before it comes to ${right}.` }];
+    ? [{ kind: 'magnitude', message: `The member has ${show(before.truth)} for this.` }]
+    : [
+        {
+          kind: 'arithmetic',
+          message: `What stands before it comes to ${show(before.own)}.`,
+        },
+      ];
 }

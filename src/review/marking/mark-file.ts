@@ -10,6 +10,7 @@ import {
 } from '../marking-context.ts';
 import { asEquation } from '../reading/as-equation.ts';
 import { readLine } from '../reading/read-line.ts';
+import { rememberConclusions } from './mark-conclusions.ts';
 import { markDefinition } from './mark-definition.ts';
 import { markSum } from './mark-sum.ts';
 import { markValue } from './mark-value.ts';
@@ -129,6 +130,13 @@ function asBefore(step: MarkedStep, before: readonly MarkedStep[]): MarkedStep {
 }
 
 function markStep(request: StepRequest, pending: OwnEquation[]): StepMark {
+  const marked = markKind(request, pending);
+  // What it concludes is used further on, though it could not be judged.
+  if (marked.verdict === 'unread') rememberConclusions(request);
+  return marked;
+}
+
+function markKind(request: StepRequest, pending: OwnEquation[]): StepMark {
   const { step } = request;
   const [fault] = step.faults;
   if (fault !== undefined) return unread('step', `${fault.message}.`);

@@ -13,8 +13,17 @@ export interface Worker {
   readonly signs: { readonly moments: 1 | -1; readonly x: 1 | -1; readonly y: 1 | -1 };
   /** What the worker concluded of unknowns, by key, in the unknown's own positive sense. */
   readonly concluded: Map<string, Conclusion>;
-  /** Values of symbols that are no unknowns of the member (`W = 5.25 kip`), by name. */
-  readonly values: Map<string, { readonly si: number; readonly dimension: Dimension }>;
+  /** What symbols that are no unknowns of the member (`W = 5.25 kip`) came to, by name. */
+  readonly values: Map<string, OwnValue>;
+  /** Symbols that a conclusion declared: the `M` of `M = 36 kip ft` in a step that works a moment. */
+  readonly said: Map<string, NameMeaning>;
+}
+
+/** A symbol's value as the worker has it, beside what it truly comes to, SI. */
+export interface OwnValue {
+  readonly own: number;
+  readonly truth: number;
+  readonly dimension: Dimension;
 }
 
 /** What an earlier step concluded of an unknown. */
@@ -23,6 +32,7 @@ export interface Conclusion {
   /** Newtons or newton metres, in the unknown's own sense. */
   readonly value: number;
   readonly truth: number;
+  readonly dimension: Dimension;
   readonly isRight: boolean;
 }
 
@@ -47,7 +57,25 @@ export function openWorker(context: MarkingContext, file: WorkedDefinition): Wor
     },
     concluded: new Map(),
     values: new Map(),
+    said: new Map(),
   };
+}
+
+/** A worker who goes on from here without the other's knowing: for trying a reading of a step. */
+export function copyOfWorker(worker: Worker): Worker {
+  return {
+    ...worker,
+    concluded: new Map(worker.concluded),
+    values: new Map(worker.values),
+    said: new Map(worker.said),
+  };
+}
+
+/** Makes what a copy found since the worker's own. */
+export function adopt(worker: Worker, copy: Worker): void {
+  for (const [key, one] of copy.concluded) worker.concluded.set(key, one);
+  for (const [name, one] of copy.values) worker.values.set(name, one);
+  for (const [name, one] of copy.said) worker.said.set(name, one);
 }
 
 const couple = dimension({ force: 1, length: 1 });

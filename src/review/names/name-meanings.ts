@@ -13,7 +13,9 @@ import { factorOf } from './loads-at.ts';
 import { readLength } from './read-length.ts';
 
 /** A name's meaning, with the true value in SI of one of it. */
-export type NameMeaning = Meaning & { readonly truth: number };
+export type NameMeaning = Exclude<Meaning, { readonly kind: 'unclear' }> & {
+  readonly truth: number;
+};
 
 /** What a declared name stands for, or why that cannot be told, in words. */
 export type ReadName =

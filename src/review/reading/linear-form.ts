@@ -18,7 +18,9 @@ export type Meaning =
       readonly dimension: Dimension;
       /** How much of the unknown one of the symbol is: −1 where the worker's sense is the other one. */
       readonly share: number;
-    };
+    }
+  /** A declared symbol that cannot be told: why, in words. */
+  | { readonly kind: 'unclear'; readonly problem: string };
 
 /** What each declared symbol means; undefined for a symbol that nobody declared. */
 export type Meanings = (name: string) => Meaning | undefined;
@@ -55,15 +57,9 @@ const nothing: ReadonlyMap<string, number> = new Map();
 export function linearForm(of: Written, meanings: Meanings): Worked {
   switch (of.kind) {
     case 'number': {
-      const isZero = of.isBare && of.quantity.si === 0;
-      return {
-        form: {
-          dimension: isZero ? undefined : of.quantity.dimension,
-          constant: of.quantity.si,
-          unknowns: nothing,
-          spread: 0,
-        },
-      };
+      const { quantity, isBare } = of;
+      const isZero = isBare && quantity.si === 0;
+      return constantForm(quantity.si, isZero ? undefined : quantity.dimension);
     }
     case 'name':
       return meaningOf(of, meanings);
@@ -88,17 +84,17 @@ function meaningOf(of: Extract<Written, { kind: 'name' }>, meanings: Meanings): 
   const meaning = meanings(of.name);
   if (meaning === undefined)
     return fault('symbol', `\`${of.name}\` is not among the names of this file`, of);
-  const { dimension } = meaning;
-  return meaning.kind === 'known'
-    ? { form: { dimension, constant: meaning.si, unknowns: nothing, spread: 0 } }
-    : {
-        form: {
-          dimension,
-          constant: 0,
-          unknowns: new Map([[meaning.key, meaning.share]]),
-          spread: 0,
-        },
-      };
+  if (meaning.kind === 'unclear')
+    return fault(
+      'symbol',
+      `what \`${of.name}\` stands for is not clear: ${meaning.problem}`,
+      of,
+    );
+  if (meaning.kind === 'known') return constantForm(meaning.si, meaning.dimension);
+  const { dimension, key, share } = meaning;
+  return {
+    form: { dimension, constant: 0, unknowns: new Map([[key, share]]), spread: 0 },
+  };
 }
 
 function workSum(of: Extract<Written, { kind: 'sum' }>, meanings: Meanings): Worked {
@@ -228,7 +224,7 @@ function workCall(of: Extract<Written, { kind: 'call' }>, meanings: Meanings): W
   const inDegrees = dimension?.angle !== 1;
   const angle = inDegrees ? (constant * Math.PI) / 180 : constant;
   const value = { sin: Math.sin, cos: Math.cos, tan: Math.tan }[of.of](angle);
-  return pureForm(Math.abs(value) < 1e-15 ? 0 : value, dimensions.pure);
+  return constantForm(Math.abs(value) < 1e-15 ? 0 : value, dimensions.pure);
 }
 
 function workRoot(
@@ -239,12 +235,12 @@ function workRoot(
   const value = isRoot ? Math.sqrt(constant) : Math.abs(constant);
   if (Number.isNaN(value)) return fault('syntax', 'a root of a negative number', of);
   const power = isRoot ? 0.5 : 1;
-  return pureForm(
+  return constantForm(
     value,
     dimension === undefined ? undefined : powerOfDimension(dimension, power),
   );
 }
 
-function pureForm(constant: number, dimension: Dimension | undefined): Worked {
+function constantForm(constant: number, dimension: Dimension | undefined): Worked {
   return { form: { dimension, constant, unknowns: nothing, spread: 0 } };
 }
