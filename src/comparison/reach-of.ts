@@ -1,5 +1,5 @@
 import type { InputChange, Reach } from './comparison.ts';
-import type { BeamDefinition, Project } from '../project/index.ts';
+import { loadPath, type BeamDefinition, type Project } from '../project/index.ts';
 import type { MemberResults, Results } from '../results/index.ts';
 import { changedPremises, isTouched } from './inputs/touched-members.ts';
 import { laterNames, type Names } from './inputs/names.ts';
@@ -63,13 +63,10 @@ function carriedFrom(
   reached: ReadonlySet<string>,
 ): ReadonlySet<string> {
   const all = new Set(reached);
-  // Every round but the last adds a member, so there are no more rounds than members.
-  for (let round = 0; round < members.length; round += 1) {
-    const next = members.filter(
-      (beam) => !all.has(beam.mark) && sourcesOf(beam, all).length > 0,
-    );
-    if (next.length === 0) break;
-    for (const { mark } of next) all.add(mark);
+  // In the order of the load path a member stands after all that it carries: one pass is enough.
+  for (const mark of loadPath(members).order) {
+    const beam = members.find((one) => one.mark === mark);
+    if (beam !== undefined && sourcesOf(beam, all).length > 0) all.add(mark);
   }
   return new Set([...all].filter((mark) => !reached.has(mark)));
 }

@@ -8,7 +8,7 @@ import type {
 import type { GivenQuantity } from '../../units/index.ts';
 import type { LoadItem, Trait } from './load-item.ts';
 import { placeOn, type Axis } from './places.ts';
-import { givenText, numberText, type Value } from './value.ts';
+import { numberText, type Value } from './value.ts';
 
 /** Every load of a member, one a line of an area load or a temperature, one a place and case of the others. */
 export function loadItems(axis: Axis): readonly LoadItem[] {
@@ -153,7 +153,10 @@ function trainItem(train: BeamTrain, axis: Axis): LoadItem {
         ? { word: 'spacing of' }
         : {
             word: 'spacing of',
-            value: spacingValue(spacings),
+            value: sizes(
+              spacings.flatMap(({ least, greatest }) => [least, greatest]),
+              'bounds',
+            ),
           },
       { word: 'travel of', value: text(travel.value) },
       lane === undefined
@@ -166,24 +169,6 @@ function trainItem(train: BeamTrain, axis: Axis): LoadItem {
     ],
     about: aboutOf(train, axis),
   };
-}
-
-// Both bounds of every distance; printed as one where a distance does not vary.
-function spacingValue(spacings: BeamTrain['spacings']): Value {
-  const isFixed = spacings.every(
-    ({ least, greatest }) => givenText(least) === givenText(greatest),
-  );
-  return isFixed
-    ? sizes(
-        spacings.map(({ least }) => least),
-        'and',
-      )
-    : {
-        kind: 'text',
-        text: spacings
-          .map(({ least, greatest }) => `${givenText(least)} to ${givenText(greatest)}`)
-          .join(', '),
-      };
 }
 
 function carriedItem(reaction: CarriedReaction, axis: Axis): LoadItem {
@@ -240,7 +225,10 @@ const directions: ReadonlyMap<number, string> = new Map([
 
 const sizesOfAngle = (degrees: number): Value => text(`${numberText(degrees)}°`);
 const text = (of: string): Value => ({ kind: 'text', text: of });
-const sizes = (of: readonly GivenQuantity[], joined: 'to' | 'and'): Value => ({
+const sizes = (
+  of: readonly GivenQuantity[],
+  joined: 'to' | 'and' | 'bounds',
+): Value => ({
   kind: 'quantities',
   of,
   joined,

@@ -21,8 +21,7 @@ export function loadNames(item: LoadItem, mark: string): LoadNames {
 
 /** A load in words where all of it came or went: `8.4 kip`, `0.6 kN/m, up`. */
 export function wholeLoad(item: LoadItem): string | undefined {
-  const size =
-    item.kind === 'carried' && isOnce(item) ? undefined : `${sizeWord(item)}`;
+  const size = item.kind === 'carried' && isOnce(item) ? undefined : sizeWord(item);
   const shown = item.traits.flatMap(({ word, value }) =>
     word === 'direction of' && value !== undefined && valueText(value) !== 'down'
       ? [valueText(value)]

@@ -18,8 +18,6 @@ export interface Place {
 export interface Axis {
   readonly beam: BeamDefinition;
   readonly names: Names;
-  /** Points in the later side's names, from left to right. */
-  readonly points: BeamDefinition['points'];
   /** Stations nearer to one another than this are one, m. */
   readonly tolerance: number;
 }
@@ -29,33 +27,33 @@ const nearness = 1e-9;
 
 /** The axis of a member, its points by their later names. */
 export function axisOf(beam: BeamDefinition, names: Names): Axis {
-  const points = beam.points.map((point) => ({
-    ...point,
-    name: names.point(beam.mark, point.name),
-  }));
   const length = (beam.points.at(-1)?.x ?? 0) - (beam.points[0]?.x ?? 0);
-  return { beam, names, points, tolerance: nearness * length };
+  return { beam, names, tolerance: nearness * length };
 }
 
 /** A place of the file. */
 export function placeOn(axis: Axis, place: BeamPlace): Place {
+  const { beam, names } = axis;
+  const end = endAt(axis, place.x);
   const point =
-    place.point === undefined
-      ? undefined
-      : axis.names.point(axis.beam.mark, place.point);
-  const like = place.given ?? axis.beam.points.at(-1)?.given;
-  const station = place.given === undefined ? '' : givenText(place.given);
-  const computed = like === undefined ? '' : stationText(place.x, like);
-  const words = point ?? (station === '' ? computed : station);
-  const isFirst = isNear(place.x, axis.beam.points[0]?.x, axis.tolerance);
-  const isLast = isNear(place.x, axis.beam.points.at(-1)?.x, axis.tolerance);
-  const end = isFirst ? 'first' : isLast ? 'last' : undefined;
+    place.point === undefined ? undefined : names.point(beam.mark, place.point);
   return {
     x: place.x,
-    words,
+    words: point ?? stationWords(axis, place),
     ...(point === undefined ? {} : { point }),
     ...(end === undefined ? {} : { end }),
   };
+}
+
+function stationWords({ beam }: Axis, { given, x }: BeamPlace): string {
+  if (given !== undefined) return givenText(given);
+  const like = beam.points.at(-1)?.given;
+  return like === undefined ? '' : stationText(x, like);
+}
+
+function endAt({ beam, tolerance }: Axis, x: number): Place['end'] {
+  if (isNear(x, beam.points[0]?.x, tolerance)) return 'first';
+  return isNear(x, beam.points.at(-1)?.x, tolerance) ? 'last' : undefined;
 }
 
 /** True where two places are one: the same point, wherever it lies now, or the same station. */

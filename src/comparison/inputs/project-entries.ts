@@ -11,7 +11,7 @@ function standing(part: Part, key: string, fields: readonly Field[]): Entry {
 
 /** Who and what: the heads of project.yaml. */
 export function identityEntries(of: ProjectDefinition): readonly Entry[] {
-  const { supersedes } = of;
+  const { supersedes, supersededBy } = of;
   return [
     standing('identity', 'project', [
       textField('number of the project', of.number),
@@ -26,6 +26,12 @@ export function identityEntries(of: ProjectDefinition): readonly Entry[] {
       textField('number of the superseded package', supersedes?.number),
       textField('revision of the superseded package', supersedes?.revision),
       textField('bag of the superseded package', supersedes?.bag),
+      textField('number of the package that supersedes this one', supersededBy?.number),
+      textField(
+        'revision of the package that supersedes this one',
+        supersededBy?.revision,
+      ),
+      textField('date since when this package is superseded', supersededBy?.date),
     ]),
   ];
 }

@@ -19,8 +19,11 @@ export type Value =
   | {
       readonly kind: 'quantities';
       readonly of: readonly GivenQuantity[];
-      /** `to`: from one to the other along a stretch, told once where both are one; `and`: each told. */
-      readonly joined: 'to' | 'and';
+      /**
+       * `to`: from one to the other along a stretch, told once where both are one; `and`: each told;
+       * `bounds`: two and two, the least and the greatest of each.
+       */
+      readonly joined: 'to' | 'and' | 'bounds';
       /** True where it is taken from elsewhere, so that its change is told there. */
       readonly isTaken?: boolean;
     };
@@ -41,18 +44,13 @@ export function sameQuantity(one: GivenQuantity, other: GivenQuantity): boolean 
 /** True where two inputs say the same. */
 export function sameValue(one: Value | undefined, other: Value | undefined): boolean {
   if (one === undefined || other === undefined) return one === other;
-  switch (one.kind) {
-    case 'text':
-      return other.kind === 'text' && settled(one.text) === settled(other.text);
-    case 'number':
-      return other.kind === 'number' && sameNumber(one.value, other.value);
-    case 'claim':
-      return other.kind === 'claim' && one.holds === other.holds;
-    case 'set':
-      return other.kind === 'set' && sorted(one.items) === sorted(other.items);
-    case 'quantities':
-      return other.kind === 'quantities' && sameQuantities(one, other);
-  }
+  if (one.kind === 'number' && other.kind === 'number')
+    return sameNumber(one.value, other.value);
+  if (one.kind === 'quantities' && other.kind === 'quantities')
+    return sameQuantities(one, other);
+  if (one.kind === 'set' && other.kind === 'set')
+    return sorted(one.items) === sorted(other.items);
+  return one.kind === other.kind && valueText(one) === valueText(other);
 }
 
 type Quantities = Extract<Value, { kind: 'quantities' }>;
@@ -85,12 +83,17 @@ export function valueText(value: Value): string {
 }
 
 function quantitiesText({ of, joined }: Quantities): string {
-  const [first, second] = of;
   if (joined === 'and') return of.map(givenText).join(', ');
-  if (first === undefined) return '';
-  return second === undefined || sameQuantity(first, second)
-    ? givenText(first)
-    : `${givenText(first)} to ${givenText(second)}`;
+  const pairs = of.flatMap((from, place) =>
+    place % 2 === 0 ? [{ from, to: of[place + 1] ?? from }] : [],
+  );
+  return pairs
+    .map(({ from, to }) =>
+      sameQuantity(from, to)
+        ? givenText(from)
+        : `${givenText(from)} to ${givenText(to)}`,
+    )
+    .join(', ');
 }
 
 /** A quantity as it was written: `8.4 kip`, `12 ft 6 in`. */

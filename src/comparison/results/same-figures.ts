@@ -29,31 +29,35 @@ interface Leaf {
 
 /** Every figure of a member by its path; texts are figures of nothing that have to be equal. */
 function figuresOf(member: MemberResults): ReadonlyMap<string, Leaf> {
-  const found = new Map<string, Leaf>();
-  const visit = (value: unknown, path: string): void => {
-    if (typeof value === 'number')
-      found.set(path, { value, unit: `1 ${lastOf(path)}` });
-    else if (typeof value !== 'object' || value === null)
-      found.set(path, { value: 0, unit: String(value) });
-    else if ('value' in value && 'unit' in value && typeof value.value === 'number') {
-      found.set(path, { value: value.value, unit: String(value.unit) });
-      const {
-        value: _,
-        unit: __,
-        ...rest
-      } = value as Readonly<Record<string, unknown>>;
-      for (const [key, inner] of Object.entries(rest))
-        if (!isPlace(key)) visit(inner, `${path}.${key}`);
-    } else
-      for (const [key, inner] of Object.entries(value))
-        if (!isPlace(key)) visit(inner, `${path}.${key}`);
-  };
   const counted =
     'results' in member
       ? { results: member.results, checks: member.checks, statics: member.statics }
       : { error: member.error.code };
-  visit(counted, '');
-  return found;
+  return new Map(leavesOf(counted, ''));
+}
+
+function leavesOf(value: unknown, path: string): readonly (readonly [string, Leaf])[] {
+  if (typeof value === 'number') return [[path, { value, unit: lastOf(path) }]];
+  if (typeof value !== 'object' || value === null)
+    return [[path, { value: 0, unit: String(value) }]];
+  const own = figureIn(value);
+  const inner = Object.entries(value).filter(
+    ([key]) =>
+      !isPlace(key) && (own === undefined || (key !== 'value' && key !== 'unit')),
+  );
+  return [
+    ...(own === undefined ? [] : [[path, own] as const]),
+    ...inner.flatMap(([key, part]) => leavesOf(part, `${path}.${key}`)),
+  ];
+}
+
+function figureIn(value: object): Leaf | undefined {
+  return 'value' in value &&
+    'unit' in value &&
+    typeof value.value === 'number' &&
+    typeof value.unit === 'string'
+    ? { value: value.value, unit: value.unit }
+    : undefined;
 }
 
 // Where an extreme stands can hang by a hair where two places tie; its size cannot.
