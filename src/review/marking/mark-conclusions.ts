@@ -107,8 +107,8 @@ function betweenFindings(
 }
 
 /**
- * Remembers what a step that could not be read, or not be worked, concludes, so that steps that go
- * on from it are judged by it.
+ * Remembers what a step concludes that was not judged because its line could not be read or worked:
+ * steps that go on from it are judged by it.
  */
 export function rememberConclusions(request: StepRequest): void {
   for (const { text } of request.step.so) {
@@ -117,8 +117,9 @@ export function rememberConclusions(request: StepRequest): void {
     for (const { name, sign } of conclusion.symbols) {
       const meaning = meaningOf(request, name, {});
       if (meaning?.kind !== 'unknown') continue;
-      if (unfitUnit(conclusion, meaning) !== undefined) continue;
       const { number, worker, context } = request;
+      const isJudged = worker.concluded.get(meaning.key)?.step === number;
+      if (isJudged || unfitUnit(conclusion, meaning) !== undefined) continue;
       const value = (sign * wordedValue(conclusion, meaning)) / meaning.share;
       const truth = truthOf(request, meaning.key) ?? meaning.truth / meaning.share;
       const { dimension } = meaning;

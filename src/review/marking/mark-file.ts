@@ -131,8 +131,7 @@ function asBefore(step: MarkedStep, before: readonly MarkedStep[]): MarkedStep {
 
 function markStep(request: StepRequest, pending: OwnEquation[]): StepMark {
   const marked = markKind(request, pending);
-  // What it concludes is used further on, though it could not be judged.
-  if (marked.verdict === 'unread') rememberConclusions(request);
+  rememberConclusions(request);
   return marked;
 }
 

@@ -73,7 +73,7 @@ export const loadSheets: readonly Sheet[] = [
   ),
   triangle(
     'the other third',
-    `moments about B: -RA * 18 ft + W * 12 ft = 0 ; RA = 7.2 kip => wrong resultant
+    `moments about B: -RA * 18 ft + W * 12 ft = 0 ; RA = 7.2 kip => wrong resultant|lever-arm
      forces up: RA + RB - W = 0 ; RB = 3.6 kip => follows`,
   ),
   triangle(
@@ -100,7 +100,7 @@ export const loadSheets: readonly Sheet[] = [
   ),
   trapezoid(
     'the triangle at its near third',
-    `moments about A: RB * 5 m - 20 kN * 2.5 m - 15 kN * 1.667 m = 0 ; RB = 15 kN => wrong resultant
+    `moments about A: RB * 5 m - 20 kN * 2.5 m - 15 kN * 1.667 m = 0 ; RB = 15 kN => wrong resultant|lever-arm
      forces up: RA + RB = 35 kN ; RA = 20 kN => follows`,
   ),
   trapezoid(

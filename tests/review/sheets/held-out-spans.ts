@@ -252,7 +252,7 @@ const overhang: readonly Sheet[] = [
   spanH2(
     'a reaction that has no arm',
     'D',
-    `moments about A: RB * 12 ft - 8 kip * 8 ft - RA * 12 ft = 0 => wrong extra-term`,
+    `moments about A: RB * 12 ft - 8 kip * 8 ft - RA * 12 ft = 0 => wrong extra-term|lever-arm`,
   ),
   spanH2(
     'rounded early',

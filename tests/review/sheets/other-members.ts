@@ -472,7 +472,7 @@ const continuous: readonly Sheet[] = [
     { names: '{ RA: reaction A up, RB: reaction B up, RC: reaction C up }' },
     `
     forces up: RA + RB + RC - 48 kN = 0 ; RB = 16 kN => wrong solvability
-    moments about A: RB*6 m + RC*12 m - 48 kN*6 m = 0 ; RC = 16 kN => wrong solvability`,
+    moments about A: RB*6 m + RC*12 m - 48 kN*6 m = 0 ; RC = 16 kN => follows`,
   ),
   sheet(
     'C1 slips',

@@ -46,12 +46,12 @@ export function ratesOf(marked: readonly SheetMarks[]): Rates {
 /** Every kind expected is found, and no other but as an alternative explanation. */
 function kindsFit({ expected, found }: JudgedStep): boolean {
   return (
-    expected.kinds.every((kind) =>
-      found.findings.some((finding) => finding.kind === kind),
+    expected.kinds.every((kinds) =>
+      found.findings.some(({ kind }) => kinds.includes(kind)),
     ) &&
     found.findings.every(
       ({ kind, message }) =>
-        expected.kinds.includes(kind) || message.startsWith('Or else'),
+        expected.kinds.flat().includes(kind) || message.startsWith('Or else'),
     )
   );
 }

@@ -12,7 +12,8 @@ export interface Sheet {
 export interface ExpectedMark {
   readonly line: string;
   readonly verdict: Verdict;
-  readonly kinds: readonly FindingKind[];
+  /** Every kind that is to be found; where two explain a slip equally, either. */
+  readonly kinds: readonly (readonly FindingKind[])[];
 }
 
 /** What stands at the head of a sheet; flow YAML. */
@@ -24,7 +25,8 @@ export interface Head {
 
 /**
  * A sheet from lines `claim [on PART] [for LOADS]: what is written ; conclusion ; … => verdict kinds`.
- * The claim is a sum, a value, `def` or `note`; a verdict left out is right.
+ * The claim is a sum, a value, `def` or `note`; a verdict left out is right. `resultant|lever-arm` is either
+ * of two kinds that explain a slip equally.
  */
 export function sheet(title: string, member: string, head: Head, lines: string): Sheet {
   const steps = lines
@@ -60,7 +62,11 @@ function stepOf(line: string): { readonly yaml: string; readonly mark: ExpectedM
 function markOf(line: string): ExpectedMark {
   const [, marks = 'right'] = line.split('=>');
   const [verdict = 'right', ...kinds] = marks.trim().split(/\s+/u);
-  return { line, verdict: verdict as Verdict, kinds: kinds as FindingKind[] };
+  return {
+    line,
+    verdict: verdict as Verdict,
+    kinds: kinds.map((one) => one.split('|') as FindingKind[]),
+  };
 }
 
 function writingOf(claim: string, quoted: string): readonly string[] {
