@@ -22,6 +22,10 @@
  *
  * @module
  */
+export { archiveProject } from './archive-project.ts';
+export type { Archived, ArchiveOptions } from './archive-project.ts';
+export { keepBag } from './bag-place.ts';
+export { incompleteRevision } from './incomplete-revision.ts';
 export type {
   ArchiveRecord,
   RecordedPerson,
@@ -36,3 +40,5 @@ export { recordOf } from './record-of.ts';
 export type { Recorded } from './record-of.ts';
 export type { Damage, Difference, Verification } from './verification.ts';
 export { agreementTolerance } from './verification.ts';
+export { verify } from './verifying/verify.ts';
+export type { PresentProgram } from './verifying/verify.ts';

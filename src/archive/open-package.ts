@@ -16,8 +16,7 @@ export async function openPackage(
     return { value: { kind: 'folder', path, world, folder: path }, diagnostics: [] };
   const start = startOf(world, path);
   if ('problem' in start) return refused(start.problem);
-  if (start.letters.startsWith('PK'))
-    return await openBagPackage(world, path);
+  if (start.letters.startsWith('PK')) return await openBagPackage(world, path);
   if (start.letters.startsWith('%PDF-')) return await openPdfPackage(world, path);
   return refused(
     notAPackage(`${path} is neither a bag nor a PDF`, [

@@ -4,11 +4,14 @@ import type { CodeEntry } from '../code-entry.ts';
 export type ArchiveCode =
   | 'archive-exists'
   | 'archived-as-is'
+  | 'name-not-kept'
   | 'not-a-package'
   | 'package-unreadable'
   | 'package-without-inputs'
   | 'revision-incomplete'
+  | 'signed-adds-nothing'
   | 'signed-not-compared'
+  | 'signed-unreadable'
   | 'superseded-not-found'
   | 'superseded-not-said';
 
@@ -48,6 +51,20 @@ export const archiveCodes: Readonly<Record<ArchiveCode, CodeEntry>> = {
     meaning:
       'A package was archived although it is not in order, because --as-is was said. The reason stands on its cover and in its record.',
     mend: 'Put the package in order and issue it as a new revision.',
+  },
+  'name-not-kept': {
+    meaning:
+      'A file of the project has a name that a bag must not hold: it cannot be shown, or is the same as another on a disk that ignores capitals.',
+    mend: 'Rename the file, in plain letters that differ by more than capitals.',
+  },
+  'signed-unreadable': {
+    meaning: 'The signed PDF is not there, cannot be read, or is no PDF.',
+    mend: 'Name the PDF as it came from signing, after --signed.',
+  },
+  'signed-adds-nothing': {
+    meaning:
+      'The PDF given as signed is the bound one to the byte, so that it bears no signature.',
+    mend: 'Sign package.pdf first and name the signed copy after --signed; seals of paper copies need none.',
   },
   'signed-not-compared': {
     meaning:
