@@ -8,6 +8,17 @@ export type { BindOptions, Bound, Stage, WorkedProject } from './pipeline.ts';
 export { composePackage, concerning, markOf, unknownMarks } from './report/index.ts';
 export { checkJson, checkWorked, summarise } from './review/index.ts';
 export type { MarkedFile, MarkedStep, PersonSummary } from './review/index.ts';
+export { compare, comparisonJson, isAlike } from './comparison/index.ts';
+export type {
+  CheckChange,
+  ComparedFigure,
+  ComparedPackage,
+  ComparedSide,
+  Comparison,
+  InputChange,
+  Reach,
+  ResultChange,
+} from './comparison/index.ts';
 export { writePlain } from './plain/index.ts';
 export { readResults, writeResults } from './results/index.ts';
 export type {
@@ -23,3 +34,10 @@ export type {
 export { fileKinds, schemaFor } from './project/index.ts';
 export type { FileKindName, JsonSchema } from './project/index.ts';
 export { formatRatio } from './units/index.ts';
+export { archiveProject, keepBag, openPackage } from './archive/index.ts';
+export type {
+  Archived,
+  ArchiveOptions,
+  ArchiveRecord,
+  OpenedPackage,
+} from './archive/index.ts';

@@ -1,6 +1,8 @@
 import type { Command } from './command.ts';
+import { archive } from './commands/archive.ts';
 import { bind } from './commands/bind.ts';
 import { check } from './commands/check.ts';
+import { compare } from './commands/compare.ts';
 import { explain } from './commands/explain.ts';
 import { schema } from './commands/schema.ts';
 import { solve } from './commands/solve.ts';
@@ -12,6 +14,8 @@ export const commands: readonly Command[] = [
   solve,
   bind,
   check,
+  archive,
+  compare,
   explain,
   schema,
 ];

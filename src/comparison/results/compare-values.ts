@@ -15,7 +15,7 @@ export function compareValues(
   const scales = scalesOf(before, after);
   const member = later.mark;
   const gone = before.filter(({ what }) => after.every((one) => one.what !== what));
-  return [
+  const changes = [
     ...after.flatMap(({ what, kind, figure }): readonly ResultChange[] => {
       const was = before.find((one) => one.what === what)?.figure;
       if (was === undefined) return [{ member, what, after: figure }];
@@ -26,6 +26,24 @@ export function compareValues(
     }),
     ...gone.map(({ what, figure }): ResultChange => ({ member, what, before: figure })),
   ];
+  return changes.flatMap((change) => onceForBoth(change, changes));
+}
+
+/** A reaction of which greatest and least are one value before and after is told once. */
+function onceForBoth(
+  change: ResultChange,
+  changes: readonly ResultChange[],
+): readonly ResultChange[] {
+  const [, end, reaction] = /^(greatest|least) (reaction .*)$/u.exec(change.what) ?? [];
+  if (reaction === undefined) return [change];
+  const otherEnd = end === 'greatest' ? 'least' : 'greatest';
+  const other = changes.find(({ what }) => what === `${otherEnd} ${reaction}`);
+  const isOne =
+    other !== undefined &&
+    change.before?.value === other.before?.value &&
+    change.after?.value === other.after?.value;
+  if (!isOne) return [change];
+  return end === 'greatest' ? [{ ...change, what: reaction }] : [];
 }
 
 /** The greatest size of each kind on either side, in the later side's unit. */
