@@ -43,7 +43,7 @@ export function judgeWorked(
   const own = worths === undefined ? {} : { own: worths.own };
   const marked = bySums(request, lines, reading);
   const isTold =
-    marked !== undefined && 'explained' in marked && !isUnlike(marked, worths);
+    marked !== undefined && 'explained' in marked && !isUnlike(request, marked, worths);
   if (isTold) return { ...marked, line, ...own };
   const isUnread = marked !== undefined && 'verdict' in marked;
   if (isUnread && (worths === undefined || lacksUnit(line, worths, reading)))
@@ -110,20 +110,26 @@ function lessValue(line: WrittenLine): readonly WrittenLine[] {
   return [name, opposite].map((value) => ({ ...line, links: [expression, value] }));
 }
 
-/** True where the slips say less than the size alone: a force that nobody knows is missing, and something else is wrong too. */
+/**
+ * True where the slips say less than the size alone: a force that nobody knows is missing and
+ * something else is wrong too, or a formula for a member that its sums do not solve lacks a force.
+ */
 function isUnlike(
+  { context }: StepRequest,
   { isRight, explained }: MarkedEquation,
   worths: Worths | undefined,
 ): boolean {
   const [match] = explained.matches;
   if (isRight || worths === undefined) return false;
   if (match === undefined) return true;
-  const { slips } = match;
-  const lacksUnknown = slips.some(
-    ({ kind, atoms }) =>
-      kind === 'missing-term' && atoms.some(({ key }) => key !== undefined),
+  const missing = match.slips.filter(({ kind }) => kind === 'missing-term');
+  const isFormula =
+    context.redundants > 0 &&
+    explained.terms.filter(({ unknown }) => unknown !== undefined).length < 2;
+  const lacksUnknown = missing.some(({ atoms }) =>
+    atoms.some(({ key }) => key !== undefined),
   );
-  return lacksUnknown && slips.length > 1;
+  return (isFormula && missing.length > 0) || (lacksUnknown && match.slips.length > 1);
 }
 
 /** True where a number without a unit may be why the line does not measure what it should. */
