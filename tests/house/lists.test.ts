@@ -49,6 +49,25 @@ describe('codes of diagnostics', () => {
     unstable: 'found by solving: tests/cli/member-lines.test.ts',
     'template-fault': 'found by composing: tests/pipeline.test.ts',
     'worked-left-out': 'found by composing: tests/report/check-prints.test.ts',
+    'bag-unreadable': 'needs a bag, not a folder: tests/bag/open-bag.test.ts',
+    'not-a-bag': 'needs a file that is none: tests/bag/open-bag.test.ts',
+    'bag-refused': 'needs a hostile bag: tests/bag/hostile.test.ts',
+    'changes-unknown':
+      'found by binding: tests/report/revision/open-superseded.test.ts',
+    'archive-exists': 'found by archiving: tests/archive/archive-project.test.ts',
+    'archived-as-is': 'found by archiving: tests/archive/archive-project.test.ts',
+    'name-not-kept': 'found by archiving: tests/archive/archive-project.test.ts',
+    'revision-incomplete': 'found by archiving: tests/archive/archive-project.test.ts',
+    'signed-not-compared': 'found by archiving: tests/archive/archive-project.test.ts',
+    'signed-adds-nothing': 'found by archiving: tests/archive/signed-copy.test.ts',
+    'signed-unreadable': 'found by archiving: tests/archive/archive-project.test.ts',
+    'superseded-not-found': 'found by archiving: tests/archive/superseded.test.ts',
+    'superseded-not-said': 'found by archiving: tests/archive/superseded.test.ts',
+    'not-a-package':
+      'needs something else than a folder: tests/archive/open-package.test.ts',
+    'package-unreadable': 'needs a damaged PDF: tests/archive/open-package.test.ts',
+    'package-without-inputs':
+      'needs a bag without inputs: tests/archive/open-package.test.ts',
     'set-otherwise': 'found by laying out: tests/cli/commands/bind.test.ts',
   };
 
