@@ -1,6 +1,11 @@
 import type { ZipFile } from 'yauzl';
 import type { Diagnostic, Outcome } from '../diagnostics/index.ts';
-import { startDigest, type OpenFile, type World } from '../world/index.ts';
+import {
+  piecesBetween,
+  startDigest,
+  type OpenFile,
+  type World,
+} from '../world/index.ts';
 import type { BagLine, OpenBag } from './bag.ts';
 import { readInfo } from './bag-info.ts';
 import { refusal, thrownFault, unreadable, type BagFault } from './bag-fault.ts';
@@ -81,7 +86,7 @@ async function bagOf(
   const byPath = new Map(entries.map((entry) => [entry.path, entry]));
   const piecesOf = (path: string): AsyncIterable<Uint8Array> | undefined => {
     const entry = byPath.get(path);
-    return entry === undefined ? undefined : unpacked(zip, entry);
+    return entry === undefined ? undefined : unpacked(file, zip, entry);
   };
   const read = async (path: string): Promise<Uint8Array | undefined> => {
     const size = byPath.get(path)?.listed.uncompressedSize ?? 0;
@@ -112,11 +117,22 @@ async function bagOf(
 }
 
 async function* unpacked(
+  file: OpenFile,
   zip: ZipFile,
-  { listed }: ZipEntry,
+  { listed, local }: ZipEntry,
 ): AsyncGenerator<Uint8Array, void, undefined> {
-  const stream: AsyncIterable<Uint8Array> = await zip.openReadStreamPromise(listed);
-  yield* stream;
+  if (listed.compressionMethod !== 0) {
+    const stream: AsyncIterable<Uint8Array> = await zip.openReadStreamPromise(listed);
+    yield* stream;
+    return;
+  }
+  const end = local.fileDataStart + listed.compressedSize;
+  let left = listed.compressedSize;
+  for (const piece of piecesBetween(file, local.fileDataStart, end)) {
+    left -= piece.length;
+    yield piece;
+  }
+  if (left > 0) throw new Error('unexpected EOF');
 }
 
 async function infoOf(

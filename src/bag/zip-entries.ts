@@ -30,12 +30,7 @@ export async function zipEntries(
   const directory = Number(zip.readEntryCursor);
   const entries: ZipEntry[] = [];
   for await (const listed of zip.eachEntry()) {
-    const name = getFileNameLowLevel(
-      listed.generalPurposeBitFlag,
-      listed.fileNameRaw,
-      listed.extraFields,
-      true,
-    );
+    const name = nameOf(listed);
     const isFolder = name.endsWith('/') && name !== '/';
     entries.push({
       path: isFolder ? name.slice(0, -1) : name,
@@ -45,4 +40,16 @@ export async function zipEntries(
     });
   }
   return { entries, directory };
+}
+
+/** The name of an entry: in UTF-8 where its bytes are that, also where the flag (bit 11) is not set, as many packers leave it. */
+function nameOf({ generalPurposeBitFlag, fileNameRaw, extraFields }: Entry): string {
+  const flag = isUtf8(fileNameRaw)
+    ? generalPurposeBitFlag | 0x800
+    : generalPurposeBitFlag;
+  return getFileNameLowLevel(flag, fileNameRaw, extraFields, true);
+}
+
+function isUtf8(bytes: Uint8Array): boolean {
+  return !new TextDecoder().decode(bytes).includes('\ufffd');
 }

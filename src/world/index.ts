@@ -18,4 +18,4 @@ export { digest, startDigest } from './digest.ts';
 export type { Digesting } from './digest.ts';
 export { checksum } from './checksum.ts';
 export { fixedTime } from './fixed-time.ts';
-export { readableOf } from './readable-of.ts';
+export { piecesBetween, readableOf } from './readable-of.ts';

@@ -6,10 +6,15 @@ const pieceSize = 262_144;
 
 /** The bytes of an open file from `start` to `end`, `end` not included, as a stream of pieces. Ends early where the file does. */
 export function readableOf(file: OpenFile, start: number, end: number): Readable {
-  return Readable.from(piecesOf(file, start, end), { objectMode: false });
+  return Readable.from(piecesBetween(file, start, end), { objectMode: false });
 }
 
-function* piecesOf(file: OpenFile, start: number, end: number): Iterable<Uint8Array> {
+/** The bytes of an open file from `start` to `end`, `end` not included, piece by piece. Ends early where the file does. */
+export function* piecesBetween(
+  file: Pick<OpenFile, 'readAt'>,
+  start: number,
+  end: number,
+): Iterable<Uint8Array> {
   for (let at = start; at < end;) {
     const piece = file.readAt(at, Math.min(pieceSize, end - at));
     if (piece.length === 0) return;
