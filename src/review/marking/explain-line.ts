@@ -1,9 +1,16 @@
 import { sameButAngle, type Dimension } from '../../units/index.ts';
 import type { CutPart } from '../../statics/index.ts';
 import { atomsOf, type Atom, type Taking } from '../matching/atoms.ts';
-import { isSame } from '../matching/closeness.ts';
-import { matchTerms, type Match } from '../matching/match-terms.ts';
-import { mostTerms, termsOfLine, type WorkerTerm } from '../matching/worker-terms.ts';
+import { isSpent, type Effort } from '../matching/effort.ts';
+import {
+  matchTerms,
+  prepareLine,
+  type Match,
+  type PreparedLine,
+} from '../matching/match-terms.ts';
+import { scalesOf } from '../matching/scales.ts';
+import { balanceOf, holds, holdsAsRounded } from '../matching/truth.ts';
+import { termsOfLine, type WorkerTerm } from '../matching/worker-terms.ts';
 import type { MarkingContext } from '../marking-context.ts';
 import type { Meanings, WorkingFault } from '../reading/linear-form.ts';
 import type { WrittenLine } from '../reading/written.ts';
@@ -22,6 +29,8 @@ export interface LineRequest {
   readonly truths: (key: string) => number | undefined;
   /** 1 where the worker's positive sense is the solver's. */
   readonly sense: 1 | -1;
+  /** What all searches for this line may spend together. */
+  readonly effort: Effort;
 }
 
 /** How a line is best explained. */
@@ -34,6 +43,8 @@ export interface Explained {
   readonly matches: readonly Match[];
   /** True where the line holds of the member, however it is written. */
   readonly isTrue: boolean;
+  /** False where the line is too long to try all that it may mean. */
+  readonly isComplete: boolean;
 }
 
 /** The best explanation of a line, or why it cannot be worked. */
@@ -41,8 +52,8 @@ export type Explanation =
   | { readonly explained: Explained; readonly fault?: undefined }
   | { readonly fault: WorkingFault; readonly explained?: undefined };
 
-/** Explanations cheaper than this hold no slip. */
-const noSlip = 0.5;
+/** Explanations dearer than this are more than one slip. */
+const oneSlip = 2.6;
 
 /**
  * Explains a line of a sum. A line that holds for the true values, or term by term for what the
@@ -50,27 +61,46 @@ const noSlip = 0.5;
  * distributed loads and its scale is tried, and the cheapest set of slips is the explanation.
  */
 export function explainLine(request: LineRequest): Explanation {
-  let firstFault: WorkingFault | undefined;
+  const read = request.readings.map((reading) => {
+    const { terms = [], fault } = termsOfLine(reading, request.meanings);
+    return { reading, terms, fault: fault ?? faultOf(terms) };
+  });
+  const sound = read.flatMap(({ reading, terms, fault }) =>
+    fault === undefined ? [{ reading, terms }] : [],
+  );
+  // The truth first: a true line is right however long it is.
+  for (const { reading, terms } of sound) {
+    const balance = balanceOf(terms, request.truths);
+    if (balance !== undefined && holds(balance))
+      return { explained: { ...untold(reading, terms), isTrue: true } };
+  }
   let best: Explained | undefined;
-  for (const reading of request.readings) {
-    const read = termsOfLine(reading, request.meanings);
-    const fault = read.fault ?? faultOf(read.terms, reading);
-    if (fault !== undefined || read.terms === undefined) {
-      firstFault ??= fault;
-      continue;
-    }
-    const found = explainReading(request, reading, read.terms);
+  for (const { reading, terms } of sound) {
+    const found = explainReading(request, reading, terms);
     if (found.isTrue) return { explained: found };
     if (best === undefined || costOf(found) < costOf(best)) best = found;
   }
   if (best !== undefined) return { explained: best };
+  const fault = read.find((one) => one.fault !== undefined)?.fault;
+  return { fault: fault ?? nothingWritten };
+}
+
+const nothingWritten: WorkingFault = {
+  kind: 'syntax',
+  message: 'nothing is written',
+  start: 0,
+  end: 0,
+};
+
+function untold(reading: WrittenLine, terms: readonly WorkerTerm[]): Explained {
   return {
-    fault: firstFault ?? {
-      kind: 'syntax',
-      message: 'nothing is written',
-      start: 0,
-      end: 0,
-    },
+    reading,
+    terms,
+    atoms: [],
+    scale: 1,
+    matches: [],
+    isTrue: false,
+    isComplete: true,
   };
 }
 
@@ -78,15 +108,8 @@ function costOf({ matches }: Explained): number {
   return matches[0]?.cost ?? Infinity;
 }
 
-/** Terms that do not measure the same cannot be added; a line may only be so long. */
-export function faultOf(
-  terms: readonly WorkerTerm[],
-  reading: WrittenLine,
-): WorkingFault | undefined {
-  if (terms.length > mostTerms) {
-    const message = `the line has ${terms.length} terms, and ${mostTerms} are compared: split it`;
-    return { kind: 'syntax', message, start: 0, end: reading.text.length };
-  }
+/** Terms that do not measure the same cannot be added. */
+export function faultOf(terms: readonly WorkerTerm[]): WorkingFault | undefined {
   let first: Dimension | undefined;
   for (const term of terms) {
     if (term.dimension === undefined) continue;
@@ -104,44 +127,78 @@ function explainReading(
   reading: WrittenLine,
   terms: readonly WorkerTerm[],
 ): Explained {
-  const { context, claim, parts, concluded } = request;
-  const isTrue = holds(terms, request.truths);
-  let best: Explained | undefined;
-  for (const part of parts) {
-    for (const taking of takingsOf(context)) {
-      const atoms = atomsOf(context, { sum: claim.sum, part }, taking);
-      for (const { scale, cost } of scalesOf(terms, atoms, request.sense)) {
-        const matching = { terms, atoms, sum: claim.sum, scale, concluded };
-        const matches = matchTerms(matching).map((match) => ({
-          ...match,
-          cost: match.cost + cost,
-        }));
-        const found = { reading, terms, atoms, scale, matches, isTrue: false };
-        if (best === undefined || costOf(found) < costOf(best) - 1e-9) best = found;
-        if (costOf(best) < noSlip) return { ...best, isTrue: true };
-      }
-    }
-  }
-  const none = { reading, terms, atoms: [], scale: 1, matches: [], isTrue };
-  return { ...(best ?? none), isTrue };
+  const best = searched(request, reading, terms);
+  const cost = costOf(best);
+  if (isWithoutSlip(best)) return { ...best, isTrue: true };
+  // Terms lumped beyond what the search puts together still add up as far as their places tell.
+  const balance = balanceOf(terms, request.truths);
+  const isPlainSlip = best.isComplete && cost < oneSlip;
+  const isTrue = balance !== undefined && !isPlainSlip && holdsAsRounded(balance);
+  return isTrue ? { ...best, matches: [], isTrue } : best;
 }
 
-/** True where the terms add up to nothing when every unknown has its true value. */
-export function holds(
-  terms: readonly WorkerTerm[],
-  truths: (key: string) => number | undefined,
-): boolean {
-  if (terms.length === 0) return false;
-  let [sum, size] = [0, 0];
-  for (const { constant, unknown } of terms) {
-    const truth = unknown === undefined ? 0 : truths(unknown.key);
-    if (truth === undefined) return false;
-    const worth = constant + (unknown?.share ?? 0) * truth;
-    sum += worth;
-    size = Math.max(size, Math.abs(worth));
-  }
-  return Math.abs(sum) <= 1e-6 * size && size > 0;
+/** True where a line is explained with nothing amiss but a coarse rounding. */
+function isWithoutSlip({ matches: [first] }: Explained): boolean {
+  return first?.slips.every(({ kind }) => kind === 'rounding') ?? false;
 }
+
+/**
+ * What an explanation may cost, tried in turn over all that a line may be taken for: one slip, a
+ * term too many, two slips, three, any. Most lines are explained before the search gets wide.
+ */
+const bounds = [1.8, 2.7, 4.3, 6.5, Infinity];
+
+/** A way to take a line: which things stand in its sum, and what the line is multiplied by. */
+interface Taken {
+  readonly atoms: readonly Atom[];
+  readonly scale: number;
+  readonly cost: number;
+  readonly line: PreparedLine;
+}
+
+/** The cheapest explanation over all that a line may be taken for. */
+function searched(
+  request: LineRequest,
+  reading: WrittenLine,
+  terms: readonly WorkerTerm[],
+): Explained {
+  const { effort } = request;
+  const all = takenAs(request, terms);
+  let best = untold(reading, terms);
+  for (const bound of bounds) {
+    for (const { atoms, scale, cost, line } of all) {
+      if (isSpent(effort)) return { ...best, isComplete: false };
+      const most = Math.min(bound, costOf(best) - 1e-6) - cost;
+      const found = matchTerms(line, effort, most);
+      if (found.length === 0) continue;
+      const matches = found.map((one) => ({ ...one, cost: one.cost + cost }));
+      best = { ...best, atoms, scale, matches };
+      if (costOf(best) < cleanEnough) return best;
+    }
+    if (best.matches.length > 0) break;
+  }
+  const isComplete = !isSpent(effort) && all.some(({ line }) => !line.isTooLong);
+  return { ...best, isComplete };
+}
+
+function takenAs(
+  { context, claim, parts, concluded, sense, effort }: LineRequest,
+  terms: readonly WorkerTerm[],
+): readonly Taken[] {
+  return parts.flatMap((part) =>
+    takingsOf(context).flatMap((taking) => {
+      if (isSpent(effort)) return [];
+      const atoms = atomsOf(context, { sum: claim.sum, part }, taking);
+      return scalesOf(terms, atoms, sense).map(({ scale, cost }): Taken => {
+        const matching = { terms, atoms, sum: claim.sum, scale, concluded };
+        return { atoms, scale, cost, line: prepareLine(matching, effort) };
+      });
+    }),
+  );
+}
+
+/** Below this no slip is in an explanation, and not even a coarse rounding: nothing better will come. */
+const cleanEnough = 0.25;
 
 /** Distributed loads taken whole and by stretches; trapezoids also as two triangles. */
 function takingsOf({ structure }: MarkingContext): readonly Taking[] {
@@ -149,36 +206,4 @@ function takingsOf({ structure }: MarkingContext): readonly Taking[] {
   const isTrapezoid = spread.some(({ y1, y2 }) => y1 * y2 > 0 && y1 !== y2);
   if (spread.length === 0) return ['whole'];
   return isTrapezoid ? ['whole', 'stretches', 'triangles'] : ['whole', 'stretches'];
-}
-
-/**
- * What a line may be multiplied by. Turned against the stated convention costs next to nothing, so
- * that where one of two terms is wrong the convention says which.
- */
-function scalesOf(
-  terms: readonly WorkerTerm[],
-  atoms: readonly Atom[],
-  sense: 1 | -1,
-): readonly { readonly scale: number; readonly cost: number }[] {
-  const found: { scale: number; cost: number }[] = [];
-  const add = (scale: number, cost: number): void => {
-    const isNew = found.every((one) => !isSame(one.scale, scale));
-    if (Number.isFinite(scale) && scale !== 0 && isNew) found.push({ scale, cost });
-  };
-  const turned = (scale: number): number => (Math.sign(scale) === sense ? 0 : 0.05);
-  add(sense, 0);
-  add(-sense, 0.05);
-  for (const { unknown } of terms) {
-    const atom = atoms.find(({ key }) => key !== undefined && key === unknown?.key);
-    if (unknown === undefined || atom === undefined || atom.factor === 0) continue;
-    const scale = unknown.share / atom.factor;
-    add(scale, 0.01 + turned(scale));
-    add(-scale, 0.01 + turned(-scale));
-  }
-  // `R = … / 15 ft`: the arm that divides everything is the unknown's.
-  for (const { parts } of terms)
-    for (const { size, dimension, power } of parts)
-      if (power < 0 && dimension?.length === 1 && dimension.force === 0)
-        for (const scale of [1 / size, -1 / size]) add(scale, 0.02 + turned(scale));
-  return found;
 }

@@ -1,21 +1,18 @@
 import type { CutPart } from '../../statics/index.ts';
-import type { Display } from '../../units/index.ts';
-import { isClose } from '../matching/closeness.ts';
-import {
-  linearForm,
-  type Meaning,
-  type Meanings,
-  type WorkingFault,
-} from '../reading/linear-form.ts';
+import type { Dimension, Display } from '../../units/index.ts';
+import type { Meanings, WorkingFault } from '../reading/linear-form.ts';
 import type { WrittenLine } from '../reading/written.ts';
 import type { Finding } from '../verdict.ts';
-import { explainLine, faultOf, holds, type Explained } from './explain-line.ts';
-import { termsOfLine } from '../matching/worker-terms.ts';
-import { withUnits } from './lacking-units.ts';
+import { explainLine, type Explained } from './explain-line.ts';
+import { freshEffort } from '../matching/effort.ts';
+import { costs } from '../matching/slips.ts';
+import { balanceOf } from '../matching/truth.ts';
+import { unitsMeant } from './units-meant.ts';
 import { expectedLine, type ExpectedLine } from './expected-line.ts';
 import { words } from './phrases.ts';
 import type { SumClaim } from './read-claim.ts';
-import { slipFindings } from './slip-findings.ts';
+import { matchFindings } from './match-findings.ts';
+import type { Speech } from './speech.ts';
 import { faultWords, unread, type StepMark, type StepRequest } from './step-mark.ts';
 
 /** A sum that a line may be: a value step has several, a sum step its own. */
@@ -28,6 +25,8 @@ export interface Candidate {
 /** An equation of a step judged: right or not, with what was found and its terms. */
 export interface MarkedEquation {
   readonly isRight: boolean;
+  /** True where it is right only with a value that an earlier step got wrong. */
+  readonly isFollowing: boolean;
   readonly findings: readonly Finding[];
   readonly expected?: ExpectedLine;
   readonly explained: Explained;
@@ -46,34 +45,59 @@ export function markEquation(
   const best = bestOf(request, readings, candidates, meanings);
   if ('verdict' in best) {
     const isUnit = best.findings.some(({ kind }) => kind === 'unit');
-    return (isUnit ? withoutUnits(request, readings, meanings) : undefined) ?? best;
+    const truths = (key: string): number | undefined => truthOf(request, key);
+    return (isUnit ? unitsMeant(readings, meanings, truths) : undefined) ?? best;
   }
   const { explained } = best;
-  return explained.isTrue
-    ? { isRight: true, findings: [], explained }
-    : wrongEquation(request, best);
+  if (explained.isTrue)
+    return {
+      isRight: true,
+      isFollowing: isFollowing(request, best, meanings),
+      findings: matchFindings(explained.matches, speechOf(request, best)),
+      explained,
+    };
+  return isTooLong(explained) ? tooLong(request, best) : wrongEquation(request, best);
 }
 
-/** A line that would hold if its bare numbers had their units: wrong, and one sees what was meant. */
-function withoutUnits(
+/** True where a search had to stop, and what it found until then is more than one slip. */
+function isTooLong({ isComplete, matches: [first] }: Explained): boolean {
+  return !isComplete && (first?.cost ?? Infinity) > costs.missing + 0.1;
+}
+
+function tooLong(request: StepRequest, { explained }: Best): StepMark {
+  const { terms } = explained;
+  const balance = balanceOf(terms, (key) => truthOf(request, key));
+  const dimension = terms.find((term) => term.dimension !== undefined)?.dimension;
+  const apart =
+    balance === undefined || dimension === undefined
+      ? ''
+      : ` Its sides differ by ${words(request.context, displayOf({ dimension }), Math.abs(balance.residual))}.`;
+  return unread(
+    'step',
+    `The line is too long to be explained: ${terms.length} terms.${apart} Break it up into subtotals, each on a line of its own.`,
+  );
+}
+
+/** True where a line holds for what the worker found before, and not for what is true. */
+function isFollowing(
   request: StepRequest,
-  readings: readonly WrittenLine[],
+  { explained, candidate }: Best,
   meanings: Meanings,
-): MarkedEquation | undefined {
+): boolean {
+  const { context, worker } = request;
+  const isAllRight = [...worker.concluded.values()].every(({ isRight }) => isRight);
+  if (isAllRight || explained.matches.length === 0) return false;
   const truths = (key: string): number | undefined => truthOf(request, key);
-  for (const { line, meant } of readings.flatMap(withUnits)) {
-    const { terms } = termsOfLine(line, meanings);
-    if (terms === undefined || faultOf(terms, line) !== undefined) continue;
-    if (meant.length === 0 || !holds(terms, truths)) continue;
-    const findings = meant.map((text): Finding => ({
-      kind: 'unit',
-      term: text.split(' ')[0] ?? text,
-      message: `This number lacks its unit: ${text} is meant.`,
-    }));
-    const explained = { reading: line, terms, atoms: [], scale: 1, matches: [] };
-    return { isRight: false, findings, explained: { ...explained, isTrue: false } };
-  }
-  return undefined;
+  const again = explainLine({
+    context,
+    readings: [explained.reading],
+    meanings,
+    concluded: new Map(),
+    truths,
+    effort: freshEffort(),
+    ...candidate,
+  });
+  return again.explained?.isTrue !== true;
 }
 
 /** An explanation, and the sum that it takes the line for. */
@@ -93,10 +117,11 @@ function bestOf(
     [...worker.concluded].map(([key, { value }]) => [key, value]),
   );
   const truths = (key: string): number | undefined => truthOf(request, key);
+  const effort = freshEffort();
   let fault: WorkingFault | undefined;
   let best: Best | undefined;
   for (const candidate of candidates) {
-    const asked = { context, readings, meanings, concluded, truths };
+    const asked = { context, readings, meanings, concluded, truths, effort };
     const found = explainLine({ ...asked, ...candidate });
     fault ??= found.fault;
     if (found.explained === undefined) continue;
@@ -122,18 +147,15 @@ function wrongEquation(
   { explained, candidate }: Best,
 ): MarkedEquation {
   const { context, worker } = request;
-  const { claim, sense } = candidate;
-  const speech = { context, claim, sense, concluded: worker.concluded };
-  const [first, second] = explained.matches;
-  const slips = first?.slips ?? [];
-  const findings = [
-    ...slipFindings(slips, speech),
-    ...slipFindings(second?.slips ?? [], speech).map(orElse),
-  ];
+  const { claim } = candidate;
+  const slips = explained.matches[0]?.slips ?? [];
+  const speech = speechOf(request, { explained, candidate });
+  const findings = matchFindings(explained.matches, speech);
   // The right line keeps the side on which the worker counts positive.
   const written = explained.scale < 0 ? -1 : 1;
   return {
     isRight: false,
+    isFollowing: false,
     findings: findings.length > 0 ? findings : [doesNotHold],
     expected: expectedLine(context, claim, explained.atoms, {
       worker,
@@ -144,6 +166,17 @@ function wrongEquation(
   };
 }
 
+function speechOf(
+  { context, worker }: StepRequest,
+  { candidate, explained }: Best,
+): Speech {
+  const { claim, parts } = candidate;
+  const isWhole = parts.every(({ from, to }) => from === undefined && to === undefined);
+  // A line that is turned as a whole counts the other sense positive.
+  const sense = explained.scale < 0 ? -1 : 1;
+  return { context, claim, sense, isWhole, concluded: worker.concluded };
+}
+
 const doesNotHold: Finding = {
   kind: 'arithmetic',
   message: 'This equation does not hold for the member.',
@@ -151,11 +184,6 @@ const doesNotHold: Finding = {
 
 function costOf({ isTrue, matches }: Explained): number {
   return isTrue ? -1 : (matches[0]?.cost ?? Infinity);
-}
-
-function orElse(finding: Finding): Finding {
-  const { message } = finding;
-  return { ...finding, message: `Or else: ${message}` };
 }
 
 /** What an unknown truly is, in its own sense. */
@@ -173,42 +201,9 @@ export function truthOf(
   return context.truths(key) ?? worker.concluded.get(key)?.truth;
 }
 
-/** The links of a chain after the first equation must each equal the one before. */
-export function chainFindings(
-  line: WrittenLine,
-  meanings: Meanings,
-  value: (key: string) => number | undefined,
-  show: (si: number, like: number) => string,
-): readonly Finding[] {
-  const numbers = line.links.map((link) => {
-    const { form } = linearForm(link, meanings);
-    if (form === undefined) return undefined;
-    let sum = form.constant;
-    for (const [key, share] of form.unknowns) {
-      const known = value(key);
-      if (known === undefined) return undefined;
-      sum += share * known;
-    }
-    return sum;
-  });
-  return line.links.flatMap((link, index): readonly Finding[] => {
-    const [before, here] = [numbers[index - 1], numbers[index]];
-    if (index < 2 || before === undefined || here === undefined) return [];
-    if (isClose(here, before)) return [];
-    const term = line.text.slice(link.start, link.end);
-    return [
-      {
-        kind: 'arithmetic',
-        term,
-        message: `What stands before it comes to ${show(before, here)}.`,
-      },
-    ];
-  });
-}
-
 /** What a value measures, by its dimension, for the unit that findings speak in. */
-export function displayOf(meaning: Pick<Meaning, 'dimension'>): Display {
-  const { force, length } = meaning.dimension;
+export function displayOf(of: { readonly dimension: Dimension }): Display {
+  const { force, length } = of.dimension;
   if (force === 1 && length === 1) return 'moment';
   if (force === 1 && length === 0) return 'force';
   if (force === 1 && length === -1) return 'force-per-length';
@@ -223,3 +218,4 @@ export function showAs(
 ): (si: number) => string {
   return (si) => words(context, what, si);
 }
+export { chainFindings } from './chain-findings.ts';

@@ -1,21 +1,24 @@
 import type { WorkedText } from '../../project/index.ts';
+import { termsOfLine } from '../matching/worker-terms.ts';
+import { isSame } from '../matching/closeness.ts';
 import { linearForm } from '../reading/linear-form.ts';
 import { readLine } from '../reading/read-line.ts';
 import type { WrittenLine } from '../reading/written.ts';
 import type { Finding, Verdict } from '../verdict.ts';
+import { chainFindings } from './chain-findings.ts';
 import { markConclusions, type Conclusions } from './mark-conclusions.ts';
 import {
-  chainFindings,
   displayOf,
   markEquation,
   truthOf,
   type MarkedEquation,
 } from './mark-equation.ts';
-import { meaningsFor, symbolsOf } from './meanings.ts';
+import { meaningsFor, ownMeaningsFor, symbolsOf } from './meanings.ts';
 import { words } from './phrases.ts';
 import { readPart, readSumClaim } from './read-claim.ts';
 import { ownEquation, solveFor, type OwnEquation } from './solve-for.ts';
 import { faultWords, unread, type StepMark, type StepRequest } from './step-mark.ts';
+import { markUnfitTerms } from './unfit-terms.ts';
 
 /** Marks a step that claims an equilibrium sum. */
 export function markSum(
@@ -35,18 +38,17 @@ export function markSum(
     return unread(read.fault.kind, faultWords(step.write.text, read.fault));
   const meanings = meaningsFor(context, worker, request.also);
   const sense = claim.sense ?? worker.signs.moments;
-  const marked = markEquation(
-    request,
-    read.readings,
-    [{ claim, parts, sense }],
-    meanings,
-  );
-  if ('verdict' in marked) return marked;
-  pending.push(ownEquation(marked.explained.terms));
+  const candidate = { claim, parts, sense };
+  const marked = markEquation(request, read.readings, [candidate], meanings);
+  if ('verdict' in marked)
+    return markUnfitTerms(request, read.readings, candidate, meanings) ?? marked;
   const { reading } = marked.explained;
+  const own = ownMeaningsFor(context, worker, request.also);
+  const { terms = marked.explained.terms } = termsOfLine(reading, own);
+  pending.push(ownEquation(terms));
   const chain = chainFindings(
     reading,
-    meanings,
+    own,
     (key) =>
       worker.concluded.get(key)?.value ??
       solveFor(key, pending, known(request)) ??
@@ -61,9 +63,10 @@ export function markSum(
   const texts = step.so.length > 0 ? step.so.map(({ text }) => text) : implied(reading);
   const concluded = markConclusions(request, texts, {
     equations: pending,
+    isLineRight: marked.isRight,
     takesMagnitude: false,
   });
-  return together(marked, chain, withSolvability(request, concluded, pending, texts));
+  return together(marked, chain, withSolvability(request, concluded, texts));
 }
 
 function known({ worker }: StepRequest): ReadonlyMap<string, number> {
@@ -98,20 +101,13 @@ function implied({ links, text }: WrittenLine): readonly string[] {
 
 /** An indeterminate member gives no single reaction from its sums alone. */
 function withSolvability(
-  { context, worker }: StepRequest,
+  { context }: StepRequest,
   concluded: Conclusions,
-  pending: readonly OwnEquation[],
   texts: readonly string[],
 ): Conclusions {
-  const last = pending.at(-1);
-  if (context.redundants === 0 || last === undefined || texts.length === 0)
+  const isDrawn = texts.length > 0 && !concluded.isDetermined;
+  if (context.redundants === 0 || !isDrawn || concluded.standing === 'right')
     return concluded;
-  const before = new Set(
-    [...worker.concluded].filter(([, one]) => one.isRight).map(([key]) => key),
-  );
-  const open = [...last.shares.keys()].filter((key) => !before.has(key));
-  const isOpen = open.length > 0 && [...last.shares.keys()].length > 1;
-  if (!isOpen || concluded.standing === 'right') return concluded;
   return {
     ...concluded,
     standing: 'wrong',
@@ -124,19 +120,48 @@ function withSolvability(
   };
 }
 
+/** What `together` asks of a line: right or not, and what was found. */
+export type JudgedLine = Pick<MarkedEquation, 'isRight' | 'findings' | 'expected'> &
+  Partial<Pick<MarkedEquation, 'isFollowing'>>;
+
 /** A step is as good as its line, its chain and its conclusions together. */
 export function together(
-  marked: MarkedEquation,
+  marked: JudgedLine,
   chain: readonly Finding[],
   concluded: Conclusions,
 ): StepMark {
   const isWrong = !marked.isRight || chain.length > 0 || concluded.standing === 'wrong';
+  // What rests on a wrong value follows from it, whether or not anything is concluded.
+  const isFollowing = marked.isFollowing === true && concluded.standing === 'right';
+  const standing = isFollowing ? 'follows' : concluded.standing;
   const verdict: Verdict =
-    concluded.standing === 'unread' ? 'unread' : isWrong ? 'wrong' : concluded.standing;
+    standing === 'unread' ? 'unread' : isWrong ? 'wrong' : standing;
   return {
     verdict,
-    findings: [...marked.findings, ...chain, ...concluded.findings],
+    findings: [
+      ...marked.findings,
+      ...chain,
+      ...concluded.findings.filter((finding) => !isSaid(finding, chain)),
+    ],
     remarks: concluded.remarks,
     ...(marked.expected === undefined ? {} : { expected: marked.expected }),
   };
+}
+
+/** True where the chain of a step holds the number that a conclusion repeats, and said what is wrong with it. */
+function isSaid({ term }: Finding, chain: readonly Finding[]): boolean {
+  const number = numberAtEnd(term);
+  return (
+    number !== undefined &&
+    chain.some((one) => {
+      const said = numberAtEnd(one.term);
+      return said !== undefined && isSame(said, number);
+    })
+  );
+}
+
+/** The number in which a line ends, SI; undefined where it ends in something else. */
+function numberAtEnd(text: string | undefined): number | undefined {
+  const last = readLine(text ?? '', []).readings?.[0]?.links.at(-1);
+  return last?.kind === 'number' ? Math.abs(last.quantity.si) : undefined;
 }

@@ -1,78 +1,71 @@
-import type { Finding } from '../verdict.ts';
-import type { MarkingContext } from '../marking-context.ts';
 import { worthOf, type Atom } from '../matching/atoms.ts';
-import { isSame } from '../matching/closeness.ts';
 import type { Slip } from '../matching/slips.ts';
+import type { Finding } from '../verdict.ts';
+import { armFindings, throughWords } from './arm-findings.ts';
+import { roundingFinding, sizeFinding } from './size-findings.ts';
+import { aboutWords, capital, namesOf, partWords, type Speech } from './speech.ts';
+import { placeWords, words } from './phrases.ts';
 import type { SumClaim } from './read-claim.ts';
-import { atomWords, placeWords, words } from './phrases.ts';
-import type { Conclusion } from './worker.ts';
-
-/** What findings speak of besides the slips. */
-export interface Speech {
-  readonly context: MarkingContext;
-  readonly claim: SumClaim;
-  /** 1 where the worker counts as the solver does. */
-  readonly sense: 1 | -1;
-  readonly concluded: ReadonlyMap<string, Conclusion>;
-}
 
 /** The slips of an explanation in words for whoever wrote the line: what was written, what belongs there, and why. */
 export function slipFindings(
   slips: readonly Slip[],
   speech: Speech,
 ): readonly Finding[] {
-  return slips.map((slip) => {
+  return slips.flatMap((slip) => {
     const term = slip.term === undefined ? {} : { term: slip.term.text };
-    return { ...findingOf(slip, speech), ...term };
+    return findingsOf(slip, speech).map(({ kind, message }) => ({
+      kind,
+      ...term,
+      message,
+    }));
   });
 }
 
-function findingOf(slip: Slip, speech: Speech): Finding {
+function findingsOf(slip: Slip, speech: Speech): readonly Finding[] {
   switch (slip.kind) {
     case 'sign':
-      return signFinding(slip, speech);
+      return [signFinding(slip, speech)];
     case 'lever-arm':
-      return armFinding(slip, speech);
+      return armFindings(slip, speech);
     case 'resultant':
-      return resultantFinding(slip, speech);
+      return slip.measure === 'arm'
+        ? armFindings(slip, speech)
+        : [sizeFinding(slip, speech)];
     case 'magnitude':
-      return magnitudeFinding(slip, speech);
+      return [sizeFinding(slip, speech)];
+    case 'rounding':
+      return [roundingFinding(slip, speech)];
     case 'unit':
-      return {
-        kind: 'unit',
-        message: `This is ${ratioWords(slip.taken ?? 0)} what ${nameOf(slip, speech)} gives: a unit was not converted, or converted twice.`,
-      };
+      return [unitFinding(slip, speech)];
     case 'missing-term':
-      return missingFinding(slip, speech);
+      return [missingFinding(slip, speech)];
     case 'extra-term':
-      return {
-        kind: 'extra-term',
-        message: `Nothing on this part gives this term${slip.term?.unknown === undefined ? '' : '; that force acts elsewhere'}.`,
-      };
+      return [extraFinding(slip, speech)];
   }
-}
-
-function nameOf({ atoms }: Slip, { context }: Speech): string {
-  const [first, ...others] = atoms.map((atom) => atomWords(context, atom));
-  return others.length === 0 ? (first ?? 'it') : [first, ...others].join(' and ');
 }
 
 function signFinding(slip: Slip, speech: Speech): Finding {
   const { claim, sense } = speech;
-  const [atom] = slip.atoms;
-  const positive = senseWords(claim, sense);
-  const truly = atom === undefined ? '' : turnWords(claim, atom);
+  const { atoms, term } = slip;
+  const worth = atoms.reduce((sum, atom) => sum + signedWorth(atom), 0);
+  const acts = turnWords(claim, worth, atoms.length > 1);
+  const onSide = term?.side === 'right' ? -1 : 1;
+  const sign = worth * sense * onSide < 0 ? 'minus' : 'plus';
+  const where =
+    term?.side === 'right'
+      ? 'on the right of the equals sign'
+      : `with ${senseWords(claim, sense)} positive`;
+  const whose = atoms.length > 1 ? 'their' : 'its';
   return {
     kind: 'sign',
-    message: `${capital(nameOf(slip, speech))} ${truly}; with ${positive} positive its sign is ${signOf(atom, sense)}.`,
+    message: `${capital(namesOf(slip, speech))} ${acts}; ${where} ${whose} sign is ${sign}.`,
   };
 }
 
-function signOf(atom: Atom | undefined, sense: 1 | -1): string {
-  // An unknown is drawn in its positive sense: its sign is that of its arm.
-  const worth =
-    atom === undefined ? 0 : atom.key === undefined ? worthOf(atom) : atom.factor;
-  return worth * sense < 0 ? 'minus' : 'plus';
+/** An unknown is drawn in its positive sense: its sign is that of its arm. */
+function signedWorth(atom: Atom): number {
+  return atom.key === undefined ? worthOf(atom) : atom.factor;
 }
 
 /** The sense that a worker counts positive, in words. */
@@ -82,117 +75,39 @@ export function senseWords({ sum }: SumClaim, sense: 1 | -1): string {
   return sense === 1 ? 'up' : 'down';
 }
 
-function turnWords({ sum, about }: SumClaim, atom: Atom): string {
-  const worth = atom.key === undefined ? worthOf(atom) : atom.factor;
+function turnWords(claim: SumClaim, worth: number, areSeveral: boolean): string {
+  const s = areSeveral ? '' : 's';
+  const so = areSeveral ? 'together ' : '';
+  const { sum } = claim;
   if (sum.kind === 'moments')
-    return `turns ${worth < 0 ? 'clockwise' : 'counterclockwise'} about ${about ?? 'this point'}`;
-  if (sum.along === 'x') return `acts to the ${worth < 0 ? 'left' : 'right'}`;
-  return `acts ${worth < 0 ? 'down' : 'up'}`;
+    return `${so}turn${s} ${worth < 0 ? 'clockwise' : 'counterclockwise'} about ${aboutWords(claim)}`;
+  if (sum.along === 'x') return `${so}act${s} to the ${worth < 0 ? 'left' : 'right'}`;
+  return `${so}act${s} ${worth < 0 ? 'down' : 'up'}`;
 }
 
-function armFinding(slip: Slip, speech: Speech): Finding {
-  const { context, claim } = speech;
-  const [atom] = slip.atoms;
-  const taken = slip.taken ?? 0;
-  if (atom === undefined) return { kind: 'lever-arm', message: 'The arm is another.' };
-  const about = claim.about ?? 'the point';
-  const right = Math.abs(atom.factor);
-  const reads = words(context, 'length', taken);
-  const from = measuredFrom(context, atom, taken);
-  const why =
-    from === undefined
-      ? `${reads} is not its arm`
-      : `${reads} is measured from ${from}`;
-  const belongs =
-    right === 0
-      ? `${capital(nameOf(slip, speech))} passes through ${about} and has no moment there`
-      : `about ${about} the arm of ${nameOf(slip, speech)} is ${words(context, 'length', right)}`;
-  return { kind: 'lever-arm', message: `${capital(why)}; ${belongs}.` };
-}
+/** What a factor tells of the units that were mixed, where it does. */
+const mixedUnits: readonly (readonly [factor: number, units: string])[] = [
+  [12, 'feet and inches'],
+  [144, 'square feet and square inches'],
+  [1000, 'kip and lb, or kN and N'],
+  [4.448222, 'pounds and newtons'],
+  [0.3048, 'feet and metres'],
+  [1.355818, 'foot-pounds and newton metres'],
+];
 
-/** The named point that a wrong arm was measured from, where one explains it. */
-function measuredFrom(
-  { structure }: MarkingContext,
-  atom: Atom,
-  taken: number,
-): string | undefined {
-  return structure.points.find(({ x }) => isSame(Math.abs(atom.x - x), taken))?.name;
-}
-
-function resultantFinding(slip: Slip, speech: Speech): Finding {
-  const { context, claim } = speech;
-  const [atom] = slip.atoms;
-  const resultant = atom?.what.kind === 'load' ? atom.what.resultant : undefined;
-  if (atom === undefined || resultant === undefined)
-    return { kind: 'resultant', message: 'The resultant is another.' };
-  const { shape, from, to } = resultant;
-  const stretch = `the ${shape} from ${placeWords(context, from)} to ${placeWords(context, to)}`;
-  const isPlace = claim.sum.kind === 'moments' && !hasRightArm(slip, atom);
-  return isPlace
-    ? placeFinding(slip, speech, { atom, shape, stretch })
-    : {
-        kind: 'resultant',
-        message: `The resultant of ${stretch} is its area, ${words(context, 'force', Math.abs(atom.size))}, not ${words(context, 'force', slip.taken ?? 0)}.`,
-      };
-}
-
-/** The right resultant at the wrong place; the point that its arm was measured from, where one explains it. */
-function placeFinding(
-  { taken = 0 }: Slip,
-  { context, claim }: Speech,
-  of: { readonly atom: Atom; readonly shape: string; readonly stretch: string },
-): Finding {
-  const arm = words(context, 'length', Math.abs(of.atom.factor));
-  const place =
-    of.shape === 'rectangle'
-      ? 'the middle of its base'
-      : 'a third of its base from the greater end';
-  const other = measuredFrom(context, of.atom, taken);
-  const why =
-    other === undefined
-      ? ''
-      : ` ${words(context, 'length', taken)} is measured from ${other}.`;
+function unitFinding(slip: Slip, speech: Speech): Finding {
+  const { taken: ratio = 1 } = slip;
+  const mixed = mixedUnits.find(([factor]) =>
+    [factor, 1 / factor].some((one) => Math.abs(ratio / one - 1) < 2e-3),
+  );
+  const units = mixed === undefined ? 'a unit' : mixed[1];
+  const was =
+    mixed === undefined
+      ? 'was not converted, or converted twice'
+      : 'look as if they were mixed';
   return {
-    kind: other === undefined ? 'resultant' : 'lever-arm',
-    message: `The resultant of ${of.stretch} has the right size but acts at ${place}: about ${claim.about ?? 'the point'} its arm is ${arm}.${why}`,
-  };
-}
-
-// A slip of size carries a force, a slip of place a length: the taken value fits one of them.
-function hasRightArm({ taken = 0, term, cost }: Slip, atom: Atom): boolean {
-  const ratio = taken / Math.abs(atom.size);
-  return cost > 0 && term !== undefined && (isSame(ratio, 2) || isSame(ratio, 0.5));
-}
-
-function magnitudeFinding(slip: Slip, speech: Speech): Finding {
-  const { context, concluded } = speech;
-  const [atom] = slip.atoms;
-  if (atom === undefined) return { kind: 'magnitude', message: 'The size is another.' };
-  const what = atom.quantity === 'couple' ? 'moment' : 'force';
-  const taken = words(context, what, slip.taken ?? 0);
-  const own = atom.key === undefined ? undefined : concluded.get(atom.key);
-  if (own !== undefined)
-    return {
-      kind: 'carried',
-      message: `Step ${own.step} concluded ${words(context, what, own.value)} for ${nameOf(slip, speech)}; here it is ${taken}.`,
-    };
-  const right = words(context, what, Math.abs(atom.size));
-  return {
-    kind: 'magnitude',
-    message: `${capital(nameOf(slip, speech))} is ${right}, not ${taken}.`,
-  };
-}
-
-function missingFinding(slip: Slip, speech: Speech): Finding {
-  const { context, claim } = speech;
-  const [atom] = slip.atoms;
-  const arm =
-    atom === undefined || claim.sum.kind === 'forces' || atom.quantity === 'couple'
-      ? ''
-      : ` with an arm of ${words(context, 'length', Math.abs(atom.factor))} about ${claim.about ?? 'the point'}`;
-  return {
-    kind: 'missing-term',
-    message: `${capital(nameOf(slip, speech))} acts on this part${arm} and is left out.`,
+    kind: 'unit',
+    message: `This is ${ratioWords(ratio)} what ${namesOf(slip, speech)} gives: ${units} ${was}.`,
   };
 }
 
@@ -201,7 +116,50 @@ function ratioWords(ratio: number): string {
   return ratio >= 1 ? `${round(ratio)} times` : `1/${round(1 / ratio)} of`;
 }
 
-/** A sentence begins with a capital. */
-export function capital(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+function missingFinding(slip: Slip, speech: Speech): Finding {
+  const { context, claim } = speech;
+  const [atom, ...others] = slip.atoms;
+  const hasArm =
+    atom !== undefined && claim.sum.kind === 'moments' && atom.quantity === 'force';
+  const arm =
+    hasArm && others.length === 0
+      ? `, with an arm of ${words(context, 'length', Math.abs(atom.factor))} about ${aboutWords(claim)},`
+      : '';
+  return {
+    kind: 'missing-term',
+    message: `${capital(wholeName(slip, speech))} acts on ${partWords(speech)}${arm} and is left out.`,
+  };
 }
+
+/** All shapes of one load are one load. */
+function wholeName(slip: Slip, speech: Speech): string {
+  const [first] = slip.atoms;
+  const stretch = slip.atoms.flatMap(({ what }) =>
+    what.kind === 'load' && what.resultant !== undefined ? [what.resultant] : [],
+  );
+  if (first === undefined || stretch.length < 2) return namesOf(slip, speech);
+  const from = Math.min(...stretch.map((one) => one.from));
+  const to = Math.max(...stretch.map((one) => one.to));
+  return `the distributed load from ${placeWords(speech.context, from)} to ${placeWords(speech.context, to)}`;
+}
+
+function extraFinding(slip: Slip, speech: Speech): Finding {
+  const { claim } = speech;
+  const { atoms, term } = slip;
+  const part = partWords(speech);
+  if (slip.measure === 'arm')
+    return { kind: 'extra-term', message: throughWords(slip, speech) };
+  if (atoms.length > 0)
+    return {
+      kind: 'extra-term',
+      message: `${capital(namesOf(slip, speech))} acts square to this sum and has no part in it.`,
+    };
+  return {
+    kind: 'extra-term',
+    message:
+      term?.unknown === undefined
+        ? `Nothing that acts on ${part} gives this term${claim.sum.kind === 'moments' ? ` about ${aboutWords(claim)}` : ''}.`
+        : `This force does not act on ${part}, so it has no place in the sum.`,
+  };
+}
+export { capital } from './speech.ts';

@@ -42,11 +42,30 @@ export interface Atom {
   readonly factor: number;
   /** Where it stands. */
   readonly x: number;
+  /** How far it stands from the point of a sum of moments, m; absent in sums of forces, and for couples. */
+  readonly reach?: number;
 }
 
 /** What an atom truly adds to the sum. */
 export function worthOf(atom: Atom): number {
   return atom.size * atom.factor + 0;
+}
+
+/** A force and its arm, both without sign. */
+export interface Lever {
+  readonly force: number;
+  readonly arm: number;
+}
+
+/**
+ * How a moment of a force is worked by hand: the whole force with the arm square to it, or its part
+ * across the member with the distance along it. For a force square to the member both are one.
+ */
+export function leversOf({ size, factor, reach }: Atom): readonly Lever[] {
+  const whole = { force: Math.abs(size), arm: Math.abs(factor) };
+  const isAcross = reach === undefined || Math.abs(reach - whole.arm) <= 1e-9 * reach;
+  if (isAcross || reach === 0) return [whole];
+  return [{ force: (whole.force * whole.arm) / reach, arm: reach }, whole];
 }
 
 /** How distributed loads are taken: whole, by the stretches between named points, or a trapezoid as two triangles. */
@@ -71,7 +90,7 @@ export function atomsOf(
   for (const term of terms) {
     if (term.source.kind !== 'load' || term.resultant === undefined) {
       const atom = singleAtom(context, term);
-      if (atom !== undefined) atoms.push(atom);
+      if (atom !== undefined) atoms.push({ ...atom, ...reachOf(request.sum, atom) });
       continue;
     }
     // All shapes of one load are taken together, at the place of its first.
@@ -80,6 +99,12 @@ export function atomsOf(
     atoms.push(...spreadAtoms(context, request, term, taking));
   }
   return atoms;
+}
+
+function reachOf(sum: Sum, { quantity, x }: Atom): Pick<Atom, 'reach'> {
+  return sum.kind === 'moments' && quantity === 'force'
+    ? { reach: Math.abs(x - sum.about) }
+    : {};
 }
 
 function singleAtom(context: MarkingContext, term: CutTerm): Atom | undefined {
@@ -127,13 +152,7 @@ function spreadAtoms(
   const from = Math.max(load.from, part.from?.x ?? load.from);
   const to = Math.min(load.to, part.to?.x ?? load.to);
   const stations =
-    taking === 'stretches'
-      ? [
-          from,
-          ...structure.points.map(({ x }) => x).filter((x) => x > from && x < to),
-          to,
-        ]
-      : [from, to];
+    taking === 'stretches' ? stationsBetween(structure, sum, { from, to }) : [from, to];
   const shapes = stations.slice(1).flatMap((end, index) => {
     const start = stations[index] ?? from;
     return taking === 'triangles'
@@ -154,8 +173,32 @@ function spreadAtoms(
       size: magnitude * caseFactor,
       factor: factor + 0,
       x,
+      ...(sum.kind === 'moments' ? { reach: Math.abs(x - sum.about) } : {}),
     };
   });
+}
+
+/** Where a load is sensibly cut into stretches: at named points, at ends of other loads, at the point of the sum. */
+function stationsBetween(
+  { points, loads }: MarkingContext['structure'],
+  sum: Sum,
+  { from, to }: { readonly from: number; readonly to: number },
+): readonly number[] {
+  const margin = 1e-9 * (to - from);
+  const places = [
+    ...points.map(({ x }) => x),
+    ...loads.flatMap((load) =>
+      load.kind === 'distributed' ? [load.from, load.to] : [],
+    ),
+    ...(sum.kind === 'moments' ? [sum.about] : []),
+  ].sort((a, b) => a - b);
+  const inner = places.filter(
+    (x, at) =>
+      x > from + margin &&
+      x < to - margin &&
+      (at === 0 || x - (places[at - 1] ?? x) > margin),
+  );
+  return [from, ...inner, to];
 }
 
 /** A trapezoid as two triangles, each from the intensity at one end to nothing at the other. */

@@ -28,3 +28,19 @@ export function isSame(a: number, b: number): boolean {
 export function isNear(a: number, b: number): boolean {
   return Math.abs(a - b) <= 1e-3 * Math.max(Math.abs(a), Math.abs(b));
 }
+
+/**
+ * True where a value is another one rightly rounded to two figures, counted in the unit in which it
+ * was written; without a unit nobody can tell. One figure is no rounding but another number.
+ */
+export function isRounded(
+  written: number,
+  truth: number,
+  unit: number | undefined,
+): boolean {
+  if (unit === undefined || unit <= 0 || truth === 0 || written === 0) return false;
+  const [count, right] = [Math.abs(written / unit), Math.abs(truth / unit)];
+  const place = unitOfPlace(right, 2);
+  const isWhole = isSame(count / place, Math.round(count / place));
+  return isWhole && Math.abs(count - right) <= place * (0.5 + 1e-6);
+}

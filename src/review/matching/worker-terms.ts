@@ -15,6 +15,8 @@ export interface WorkerTerm extends Extent {
   /** So much of an unknown, its sign in it. */
   readonly unknown?: { readonly key: string; readonly share: number };
   readonly dimension: Dimension | undefined;
+  /** On which side of the equals sign it stands. */
+  readonly side: 'left' | 'right';
   /** How far rounding of its written figures can have moved it, as a share of it. */
   readonly spread: number;
   /** The sizes of what it is multiplied from, by what they measure: where arms and forces are looked for. */
@@ -27,15 +29,14 @@ export interface TermPart {
   readonly dimension: Dimension | undefined;
   /** −1 where it stands under a slash. */
   readonly power: number;
+  /** One of the unit that a number was written in, SI; absent for a symbol or what is worked out. */
+  readonly unit?: number;
 }
 
 /** A line in terms, or why it cannot be worked. */
 export type LineTerms =
   | { readonly terms: readonly WorkerTerm[]; readonly fault?: undefined }
   | { readonly fault: WorkingFault; readonly terms?: undefined };
-
-/** A line of more terms than this is searched no more. */
-export const mostTerms = 40;
 
 /**
  * The terms of the first equation of a line: its first side less its second, or its only side.
@@ -44,12 +45,12 @@ export const mostTerms = 40;
 export function termsOfLine(line: WrittenLine, meanings: Meanings): LineTerms {
   const [left, right] = line.links;
   const terms: WorkerTerm[] = [];
-  for (const [side, sign] of [
-    [left, 1],
-    [right, -1],
+  for (const [of, sign, side] of [
+    [left, 1, 'left'],
+    [right, -1, 'right'],
   ] as const) {
-    if (side === undefined) continue;
-    const fault = collect(side, { sign, text: line.text, meanings }, terms);
+    if (of === undefined) continue;
+    const fault = collect(of, { sign, side, text: line.text, meanings }, terms);
     if (fault !== undefined) return { fault };
   }
   return { terms: terms.filter(({ constant, unknown }) => constant !== 0 || unknown) };
@@ -57,6 +58,7 @@ export function termsOfLine(line: WrittenLine, meanings: Meanings): LineTerms {
 
 interface Collecting {
   readonly sign: 1 | -1;
+  readonly side: WorkerTerm['side'];
   readonly text: string;
   readonly meanings: Meanings;
 }
@@ -84,6 +86,7 @@ function collect(
     end: of.end,
     text: setting.text.slice(of.start, of.end).trim(),
     dimension,
+    side: setting.side,
     spread: spreadOf(of),
     parts: partsOf(of, setting.meanings, 1),
   };
@@ -165,5 +168,7 @@ function partsOf(of: Written, meanings: Meanings, power: number): readonly TermP
     ).flat();
   const { form } = linearForm(of, meanings);
   if (form === undefined || form.unknowns.size > 0) return [];
-  return [{ size: Math.abs(form.constant), dimension: form.dimension, power }];
+  const unit =
+    of.kind === 'number' && !of.isBare ? { unit: of.quantity.unit.inSi } : {};
+  return [{ size: Math.abs(form.constant), dimension: form.dimension, power, ...unit }];
 }
