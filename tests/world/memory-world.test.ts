@@ -48,4 +48,16 @@ describe('a world in memory', () => {
       refused: 'there is a file of that name',
     });
   });
+
+  test('writes a new file, and refuses one over a file or a folder', () => {
+    const into = world();
+    expect(into.writeNew('p/issued.zip', bytes('x'))).toEqual({ written: true });
+    expect(into.writeNew('p/issued.zip', bytes('y'))).toEqual({
+      refused: 'there is a file of that name',
+    });
+    expect(into.read('p/issued.zip')).toEqual({ bytes: bytes('x') });
+    expect(into.writeNew('p/members', bytes('y'))).toEqual({
+      refused: 'there is a folder of that name',
+    });
+  });
 });
