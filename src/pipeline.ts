@@ -43,17 +43,18 @@ import type { PagedDocument } from './layout/index.ts';
 import type { WriteOptions } from './pdf/index.ts';
 import { readProject, type Project } from './project/index.ts';
 import {
-  chosenMembers,
   composePackage,
   concerning,
   faultyMembers,
-  memberInput,
+  openSuperseded,
+  packageResults,
   pictureFaults,
   setOtherwise,
   unknownMarks,
   type Report,
+  type ResultsOptions,
 } from './report/index.ts';
-import { collectResults, writeResults } from './results/index.ts';
+import { writeResults } from './results/index.ts';
 import {
   combinationsFor,
   noCombinations,
@@ -144,31 +145,8 @@ export function workProject(
 }
 
 /** results.json of a worked project; `sheets` where a package was bound. */
-export function resultsOf(
-  worked: WorkedProject,
-  options: {
-    readonly marks?: readonly string[];
-    readonly stations?: number;
-    readonly sheets?: Readonly<Record<string, number>>;
-  } = {},
-): string {
-  const { project } = worked;
-  if (project === undefined) throw new RangeError('the project could not be read');
-  const { definition } = project;
-  const revision = definition.revisions.at(-1)?.mark;
-  const chosen = chosenMembers(worked.members, options.marks);
-  return writeResults(
-    collectResults({
-      project: {
-        ...(definition.number === undefined ? {} : { number: definition.number }),
-        title: definition.title,
-        ...(revision === undefined ? {} : { revision }),
-        units: definition.units,
-      },
-      members: chosen.map((member) => memberInput(project, member, options.sheets)),
-      ...(options.stations === undefined ? {} : { stations: options.stations }),
-    }),
-  );
+export function resultsOf(worked: WorkedProject, options: ResultsOptions = {}): string {
+  return writeResults(packageResults(worked, options));
 }
 
 /** Binds the package: works the project and makes the PDF and results.json, both as bytes to be written. */
@@ -186,9 +164,16 @@ export async function bindProject(
   const isStopped =
     unknown.length > 0 || (hasErrors(found) && options.keepGoing !== true);
   if (worked.project === undefined || isStopped) return { worked, diagnostics: found };
+  const before = await openSuperseded(world, worked.project, workProject);
+  const { superseded } = before;
+  if (hasErrors(before.diagnostics) && options.keepGoing !== true)
+    return { worked, diagnostics: [...found, ...before.diagnostics] };
   tell('composing');
-  const { report, diagnostics } = composePackage(world, worked, options);
-  const all = [...found, ...diagnostics];
+  const { report, diagnostics } = composePackage(world, worked, {
+    ...options,
+    ...(superseded === undefined ? {} : { superseded }),
+  });
+  const all = [...found, ...before.diagnostics, ...diagnostics];
   const { imageProblem, packageAttachments, writePdf } = await import('./pdf/index.ts');
   const faulty =
     report === undefined ? [] : pictureFaults(report, worked.project, imageProblem);

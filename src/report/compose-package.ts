@@ -1,24 +1,18 @@
-import type { DerivedMember, ProjectClosure } from '../derivation/index.ts';
 import type { Diagnostic } from '../diagnostics/index.ts';
 import type { Project } from '../project/index.ts';
-import type { CombinationList } from '../standards/index.ts';
 import type { World } from '../world/index.ts';
 import { chosenMembers, markOf } from './asked-for.ts';
-import type { Report } from './blocks.ts';
+import type { Part, Report } from './blocks.ts';
 import { checkPrints } from './check-prints.ts';
 import { composeReport } from './compose-report.ts';
 import { loadPathEdges } from './load-path-edges.ts';
 import { memberReport } from './member-outcomes.ts';
+import type { ReportInput, UnknownChanges } from './report-input.ts';
+import { peopleOfThisRevision } from './revision/own-date.ts';
+import { revisionInput } from './revision/revise.ts';
+import type { Superseded } from './revision/superseded.ts';
 import { templateSources } from './template-sources.ts';
-
-/** A project worked to its derivations, as the package takes it. */
-export interface WorkedMembers {
-  /** Absent where the project itself cannot be read. */
-  readonly project?: Project;
-  readonly combinations: CombinationList;
-  readonly members: readonly DerivedMember[];
-  readonly closures: readonly ProjectClosure[];
-}
+import type { WorkedMembers } from './worked-members.ts';
 
 /** What the package is to hold. */
 export interface PackageOptions {
@@ -27,6 +21,8 @@ export interface PackageOptions {
   readonly program: { readonly name: string; readonly version: string };
   /** Why the package is archived although it is not in order, a sentence each: written on the cover. */
   readonly asIs?: readonly string[];
+  /** The package that this one replaces, where its bag is named. */
+  readonly superseded?: Superseded | UnknownChanges;
 }
 
 /** The package as blocks, from a worked project. */
@@ -35,24 +31,55 @@ export function composePackage(
   worked: WorkedMembers,
   options: PackageOptions,
 ): { readonly report?: Report; readonly diagnostics: readonly Diagnostic[] } {
-  const { project, combinations } = worked;
+  const { project } = worked;
   if (project === undefined) return { diagnostics: [] };
-  const members = chosenMembers(worked.members, options.only);
-  const composed = composeReport(
-    {
-      project,
-      combinations,
-      members: members.map((member) => memberReport(project, member)),
-      loadPath: loadPathEdges(project, members.map(markOf)),
-      worked: checkPrints(project, worked.members, options.only),
-      closures: options.only === undefined ? worked.closures : [],
-      program: options.program,
-      asIs: options.asIs ?? [],
-    },
-    templateSources(world, project),
+  const sources = templateSources(world, project);
+  const revision = revisionOf(worked, options, sources);
+  const input = inputOf(worked, project, options);
+  const { value, diagnostics } = composeReport(
+    revision === undefined ? input : { ...input, revision },
+    sources,
   );
+  return { ...(value === undefined ? {} : { report: value }), diagnostics };
+}
+
+function inputOf(
+  worked: WorkedMembers,
+  project: Project,
+  { only, program, asIs = [], superseded }: PackageOptions,
+): ReportInput {
+  const members = chosenMembers(worked.members, only);
+  const earlier =
+    superseded === undefined || 'why' in superseded
+      ? undefined
+      : superseded.worked.project?.definition;
+  const people = peopleOfThisRevision(project.definition, earlier);
   return {
-    ...(composed.value === undefined ? {} : { report: composed.value }),
-    diagnostics: composed.diagnostics,
+    project: { ...project, definition: { ...project.definition, people } },
+    combinations: worked.combinations,
+    members: members.map((member) => memberReport(project, member)),
+    loadPath: loadPathEdges(project, members.map(markOf)),
+    worked: checkPrints(project, worked.members, only),
+    closures: only === undefined ? worked.closures : [],
+    program,
+    asIs,
   };
 }
+
+/** What changed since the superseded package, its sheets composed by the same templates. */
+function revisionOf(
+  worked: WorkedMembers,
+  options: PackageOptions,
+  sources: Readonly<Record<string, string>>,
+): ReportInput['revision'] {
+  const { only, program, superseded } = options;
+  if (superseded === undefined || 'why' in superseded) return superseded;
+  const { project } = superseded.worked;
+  if (project === undefined) return undefined;
+  const asked = only === undefined ? { program } : { only, program };
+  const input = inputOf(superseded.worked, project, asked);
+  const earlier = composeReport(input, sources).value;
+  return revisionInput(worked, superseded, earlier?.parts ?? noParts);
+}
+
+const noParts: readonly Part[] = [];

@@ -12,12 +12,14 @@ import {
 import { footOf } from './contexts/foot.ts';
 import { indexFacts } from './contexts/index-facts.ts';
 import { reactionFacts } from './contexts/reaction-facts.ts';
+import { revisionFacts } from './contexts/revision-facts.ts';
 import { checkPlans } from './check-plans.ts';
 import { workedLeftOut } from './check-prints.ts';
 import { fillToBlocks } from './fill-to-blocks.ts';
 import { numberEquations } from './numbering.ts';
 import type { Plan } from './plan.ts';
 import type { MemberReport, ReportInput } from './report-input.ts';
+import { revisePart, type RevisedPart } from './revision/revise.ts';
 import { openTemplates, type TemplateSet } from './template-set.ts';
 
 /**
@@ -29,19 +31,44 @@ export function composeReport(
   input: ReportInput,
   sources: Readonly<Record<string, string>>,
 ): Outcome<Report> {
-  const plans = plansOf(input);
-  const templates = openTemplates(sources, new Set(plans.map(({ anchor }) => anchor)));
+  const { definition } = input.project;
+  const bodyPlans = bodyPlansOf(input);
+  const revisionPlan = hasRevision(input) ? [revisionStub] : [];
+  const listed = [...revisionPlan, ...bodyPlans];
+  const templates = openTemplates(
+    sources,
+    new Set(['cover', 'index', ...listed.map(({ anchor }) => anchor)]),
+  );
   const diagnostics: Diagnostic[] = [...workedLeftOut(input.project)];
-  const parts = plans.map((plan): Part => ({
+  const compose = (plan: Plan): Part => ({
     anchor: plan.anchor,
     title: plan.title,
     look: plan.look,
-    foot: footOf(input.project.definition, plan.title, plan.initials),
+    foot: footOf(definition, plan.title, plan.initials),
     blocks: blocksFor(plan, fill(templates, plan, diagnostics)),
-  }));
+  });
+  const revised = (plan: Plan): RevisedPart => revisePlan(plan, compose(plan), input);
+  const cover = compose(coverPlan(input));
+  const index = revised(indexPlan(input, listed));
+  const body = bodyPlans.map(revised);
+  const reached = [index, ...body].filter(({ isReached }) => isReached);
+  const parts = [
+    cover,
+    index.part,
+    ...revisionPlan.map((plan) =>
+      compose({
+        ...plan,
+        facts: revisionFacts(
+          input,
+          reached.map(({ part }) => part),
+        ),
+      }),
+    ),
+    ...body.map(({ part }) => part),
+  ];
   if (hasErrors(diagnostics)) return { diagnostics };
-  const { definition } = input.project;
   const status = definition.status.value;
+  const mark = definition.revisions.at(-1)?.mark;
   return {
     diagnostics,
     value: {
@@ -51,6 +78,7 @@ export function composeReport(
       paper: definition.paper.value,
       parts,
       ...(status === 'void' || status === 'superseded' ? { stamp: status } : {}),
+      ...(hasRevision(input) && mark !== undefined ? { changeMark: mark } : {}),
     },
   };
 }
@@ -74,30 +102,53 @@ function fill(
   return [];
 }
 
-/** The parts of the package in their order; those that have nothing to say are left out. */
-function plansOf(input: ReportInput): readonly Plan[] {
-  const body = bodyPlans(input);
-  const index: Plan = {
-    anchor: 'index',
-    title: 'Index',
-    template: 'index',
-    look: 'body',
-    facts: indexFacts(
-      input,
-      body.filter(({ anchor }) => !anchor.startsWith('member-')),
-    ),
-  };
-  const cover: Plan = {
+/** What a part is compared with; the marks of a program on worked steps are no part of the calculations. */
+function revisePlan(
+  plan: Plan,
+  part: Part,
+  { revision, project }: ReportInput,
+): RevisedPart {
+  if (revision === undefined || 'why' in revision || plan.initials !== undefined)
+    return { part, isReached: false };
+  return revisePart(part, project.definition, revision);
+}
+
+const hasRevision = ({ revision }: ReportInput): boolean => revision !== undefined;
+
+/** Its facts are known only when all other parts have been compared. */
+const revisionStub: Plan = {
+  anchor: 'revision',
+  title: 'Revision',
+  template: 'revision',
+  look: 'body',
+  facts: {},
+};
+
+function coverPlan(input: ReportInput): Plan {
+  return {
     anchor: 'cover',
     title: 'Cover',
     template: 'cover',
     look: 'cover',
     facts: coverFacts(input),
   };
-  return [cover, index, ...body];
 }
 
-function bodyPlans(input: ReportInput): readonly Plan[] {
+function indexPlan(input: ReportInput, listed: readonly Plan[]): Plan {
+  return {
+    anchor: 'index',
+    title: 'Index',
+    template: 'index',
+    look: 'body',
+    facts: indexFacts(
+      input,
+      listed.filter(({ anchor }) => !anchor.startsWith('member-')),
+    ),
+  };
+}
+
+/** The parts of the package after the index in their order; those that have nothing to say are left out. */
+function bodyPlansOf(input: ReportInput): readonly Plan[] {
   const part = (
     anchor: string,
     title: string,

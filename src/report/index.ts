@@ -12,12 +12,16 @@
  *
  * @module
  */
-export { chosenMembers, concerning, markOf, unknownMarks } from './asked-for.ts';
-export { faultyMembers, memberInput } from './member-outcomes.ts';
+export { concerning, markOf, unknownMarks } from './asked-for.ts';
+export { faultyMembers } from './member-outcomes.ts';
 export { pictureFaults } from './picture-faults.ts';
 export { setOtherwise } from './set-otherwise.ts';
 export { composePackage } from './compose-package.ts';
-export type { PackageOptions, WorkedMembers } from './compose-package.ts';
+export type { PackageOptions } from './compose-package.ts';
+export { packageResults } from './package-results.ts';
+export type { ResultsOptions } from './package-results.ts';
+export { openSuperseded } from './revision/open-superseded.ts';
+export type { WorkedMembers } from './worked-members.ts';
 export type {
   LoadPathEdge,
   MemberReport,

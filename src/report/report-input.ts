@@ -1,8 +1,10 @@
+import type { Comparison } from '../comparison/index.ts';
 import type { BeamDerivation, ProjectClosure } from '../derivation/index.ts';
 import type { Expression } from '../equation/index.ts';
-import type { Project } from '../project/index.ts';
+import type { Project, ProjectDefinition } from '../project/index.ts';
 import type { MarkedFile } from '../review/index.ts';
 import type { CombinationList } from '../standards/index.ts';
+import type { Part } from './blocks.ts';
 
 /** A reaction row: an entry of one member (case or combination), or several that come to the same; one value a component. */
 export interface ReactionRow {
@@ -81,4 +83,24 @@ export interface ReportInput {
   readonly program: { readonly name: string; readonly version: string };
   /** Why the package is archived although it is not in order, a sentence each; empty for a package in order. */
   readonly asIs: readonly string[];
+  /** What changed since the package that this one replaces, or why that cannot be told; absent where none is at hand. */
+  readonly revision?: RevisionInput | UnknownChanges;
+}
+
+/** What a revision changed. */
+export interface RevisionInput {
+  /** Path of the superseded bag as project.yaml names it. */
+  readonly bag: string;
+  readonly sha256: string;
+  readonly comparison: Comparison;
+  readonly earlier: ProjectDefinition;
+  /** The parts of the earlier package, composed by the templates of this one. */
+  readonly earlierParts: readonly Part[];
+}
+
+/** Why the changes since the package that was replaced cannot be told. */
+export interface UnknownChanges {
+  readonly bag: string;
+  /** A sentence without its full stop. */
+  readonly why: string;
 }

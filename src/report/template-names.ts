@@ -2,6 +2,7 @@
 export const templateNames: readonly string[] = [
   'cover',
   'index',
+  'revision',
   'basis',
   'assumptions',
   'cautions',

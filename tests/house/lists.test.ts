@@ -65,6 +65,7 @@ describe('codes of diagnostics', () => {
     'superseded-not-said': 'found by archiving: tests/archive/superseded.test.ts',
     'not-a-package':
       'needs something else than a folder: tests/archive/open-package.test.ts',
+    'not-registered': 'found by registering: tests/archive/register/register.test.ts',
     'package-unreadable': 'needs a damaged PDF: tests/archive/open-package.test.ts',
     'package-without-inputs':
       'needs a bag without inputs: tests/archive/open-package.test.ts',

@@ -2,7 +2,11 @@ import type { CodeEntry } from '../code-entry.ts';
 
 /** Codes of faults that lie outside the definition files. */
 export type ProgramCode =
-  'worked-left-out' | 'write-failed' | 'template-fault' | 'set-otherwise';
+  | 'changes-unknown'
+  | 'worked-left-out'
+  | 'write-failed'
+  | 'template-fault'
+  | 'set-otherwise';
 
 /** Their entries. */
 export const programCodes: Readonly<Record<ProgramCode, CodeEntry>> = {
@@ -24,5 +28,15 @@ export const programCodes: Readonly<Record<ProgramCode, CodeEntry>> = {
     meaning:
       'Check prints of worked steps are bound while a package is preliminary or for review; this one is past that.',
     mend: 'Nothing, or mark the steps by `sumzero check`.',
+  },
+  'changes-unknown': {
+    meaning:
+      'The package names the bag of the one that it supersedes, and what changed since then cannot be told: the bag is not there, is not as it was issued, or holds another package. A package without its changes could be taken for one that has none, so that this stops it unless it is preliminary.',
+    mend: 'Write the path of the right bag, from the project folder on; or take `bag` out of `supersedes`, and the package says nothing of changes.',
+    example: {
+      wrong: 'supersedes: { number: "2031-014", revision: A, bag: package.pdf }',
+      right:
+        'supersedes: { number: "2031-014", revision: A, bag: issued/2031-014-A.zip }',
+    },
   },
 };
