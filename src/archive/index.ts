@@ -34,6 +34,15 @@ export type {
 } from './record.ts';
 export { openPackage } from './open-package.ts';
 export type { OpenedPackage } from './opened-package.ts';
+export { register } from './register/register.ts';
+export type { Register } from './register/register.ts';
+export type {
+  BoundState,
+  RegisteredPerson,
+  RegisterRow,
+} from './register/register-row.ts';
+export { registerCsv } from './register/register-csv.ts';
+export { registerJson } from './register/register-json.ts';
 export { readRecord, writeRecord } from './record-file.ts';
 export type { RecordReading } from './record-file.ts';
 export { recordOf } from './record-of.ts';

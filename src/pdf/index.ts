@@ -24,6 +24,8 @@ export type { Attachment } from './attachments.ts';
 export { packageAttachments } from './package-attachments.ts';
 export type { Conformance } from './open-pdf.ts';
 export { imageProblem } from './images/read-picture.ts';
+export { md5 } from './md5.ts';
+export { brokenObjects } from './reading/broken-objects.ts';
 export { readPdf } from './reading/read-pdf.ts';
 export type { PdfFile } from './reading/read-pdf.ts';
 export { readAttachments } from './reading/read-attachments.ts';

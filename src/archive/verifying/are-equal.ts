@@ -1,0 +1,4 @@
+/** Whether two files hold the same bytes. */
+export function areEqual(one: Uint8Array, other: Uint8Array): boolean {
+  return one.length === other.length && one.every((byte, at) => byte === other[at]);
+}

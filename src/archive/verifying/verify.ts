@@ -1,0 +1,49 @@
+import type { World } from '../../world/index.ts';
+import type { Verification } from '../verification.ts';
+import { digestOfFile } from './digest-of-file.ts';
+import { verifyBag } from './verify-bag.ts';
+import { verifyPdf } from './verify-pdf.ts';
+
+/** The program that works an archive again. */
+export interface PresentProgram {
+  readonly name: string;
+  readonly version: string;
+}
+
+/** One file to be verified, and what it is verified with. */
+export interface Subject {
+  readonly world: World;
+  readonly path: string;
+  /** SHA-256 of the whole file. */
+  readonly sha256: string;
+  readonly program: PresentProgram;
+}
+
+/**
+ * Verifies a bag or a bound PDF, told apart by their first bytes: whether it is as it was issued, and whether
+ * the present version computes the same from the inputs inside. Nothing is worked again of what is damaged.
+ * Writes nothing, closes what it opens, and never throws for what a file holds.
+ */
+export async function verify(
+  world: World,
+  path: string,
+  program: PresentProgram,
+): Promise<Verification> {
+  const kind = path.toLowerCase().endsWith('.pdf') ? 'pdf' : 'bag';
+  const refused = (message: string): Verification => ({
+    path,
+    kind,
+    verdict: 'unreadable',
+    damage: [{ message }],
+    differences: [],
+    remarks: [],
+  });
+  if (world.list(path) !== undefined) return refused('it is a folder');
+  const found = digestOfFile(world, path);
+  if ('problem' in found) return refused(found.problem);
+  const { sha256, start } = found;
+  const subject: Subject = { world, path, sha256, program };
+  if (start.startsWith('PK')) return await verifyBag(subject);
+  if (start.startsWith('%PDF-')) return await verifyPdf(subject);
+  return { ...refused('it begins neither as a bag nor as a PDF does'), sha256 };
+}
