@@ -34,10 +34,20 @@ export type {
 export { fileKinds, schemaFor } from './project/index.ts';
 export type { FileKindName, JsonSchema } from './project/index.ts';
 export { formatRatio } from './units/index.ts';
-export { archiveProject, keepBag, openPackage } from './archive/index.ts';
+export {
+  archiveProject,
+  keepBag,
+  openPackage,
+  register,
+  registerCsv,
+  registerJson,
+} from './archive/index.ts';
 export type {
   Archived,
   ArchiveOptions,
   ArchiveRecord,
   OpenedPackage,
+  Register,
+  RegisteredPerson,
+  RegisterRow,
 } from './archive/index.ts';

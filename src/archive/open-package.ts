@@ -3,6 +3,7 @@ import type { World } from '../world/index.ts';
 import { openBagPackage } from './open-bag-package.ts';
 import { openPdfPackage } from './open-pdf-package.ts';
 import type { OpenedPackage } from './opened-package.ts';
+import { startOf } from './start-of.ts';
 
 /**
  * Opens what a path leads to as a project: a folder, a bag or a bound PDF, told apart by their content. What a
@@ -15,46 +16,25 @@ export async function openPackage(
   if (world.list(path) !== undefined)
     return { value: { kind: 'folder', path, world, folder: path }, diagnostics: [] };
   const start = startOf(world, path);
-  if ('problem' in start) return refused(start.problem);
+  if ('problem' in start)
+    return refused(
+      notAPackage(
+        `${path} cannot be opened: ${start.problem}`,
+        'look at the spelling of the path',
+      ),
+    );
   if (start.letters.startsWith('PK')) return await openBagPackage(world, path);
   if (start.letters.startsWith('%PDF-')) return await openPdfPackage(world, path);
   return refused(
-    notAPackage(`${path} is neither a bag nor a PDF`, [
+    notAPackage(
+      `${path} is neither a bag nor a PDF`,
       'name a project folder, a bag made by sumzero archive, or a bound package.pdf',
-    ]),
+    ),
   );
 }
 
-/** The first bytes of a file as letters, or why there are none. */
-function startOf(
-  world: World,
-  path: string,
-): { readonly letters: string } | { readonly problem: Diagnostic } {
-  const answer = world.open(path);
-  if ('missing' in answer)
-    return { problem: notAPackage(`there is nothing at ${path}`, []) };
-  if ('refused' in answer)
-    return {
-      problem: notAPackage(`${path} cannot be opened: ${answer.refused}`, [
-        'look at the permissions of the file',
-      ]),
-    };
-  const { file } = answer;
-  try {
-    return { letters: String.fromCharCode(...file.readAt(0, 8)) };
-  } finally {
-    file.close();
-  }
-}
-
-function notAPackage(message: string, hints: readonly string[]): Diagnostic {
-  const otherwise = 'look at the spelling of the path';
-  return {
-    severity: 'error',
-    code: 'not-a-package',
-    message,
-    hints: hints.length === 0 ? [otherwise] : hints,
-  };
+function notAPackage(message: string, hint: string): Diagnostic {
+  return { severity: 'error', code: 'not-a-package', message, hints: [hint] };
 }
 
 function refused(diagnostic: Diagnostic): Outcome<OpenedPackage> {

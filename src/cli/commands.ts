@@ -4,6 +4,7 @@ import { bind } from './commands/bind.ts';
 import { check } from './commands/check.ts';
 import { compare } from './commands/compare.ts';
 import { explain } from './commands/explain.ts';
+import { register } from './commands/register.ts';
 import { schema } from './commands/schema.ts';
 import { solve } from './commands/solve.ts';
 import { start } from './commands/start.ts';
@@ -15,6 +16,7 @@ export const commands: readonly Command[] = [
   bind,
   check,
   archive,
+  register,
   compare,
   explain,
   schema,

@@ -1,4 +1,5 @@
 import type { Stage } from '../index.ts';
+import { printable } from './paint.ts';
 import type { Streams } from './streams.ts';
 
 const words: Readonly<Record<Stage, string>> = {
@@ -22,6 +23,8 @@ const eraseLine = '\r\u001b[K';
 /** One line on the terminal that says what is being done, for runs that take more than a second. */
 export interface Progress {
   readonly onStage: (stage: Stage) => void;
+  /** The same for what is no stage of the binding. Words from a file's name are shown as they can be printed. */
+  readonly onWords: (words: string) => void;
   /** Takes the line away. */
   readonly end: () => void;
 }
@@ -33,11 +36,13 @@ export function startProgress(
 ): Progress {
   const isShown = isTerminal && !isQuiet;
   const start = now();
+  const tell = (doing: string): void => {
+    if (isShown && now() - start > patience)
+      err(doing === '' ? eraseLine : `${eraseLine}sumzero: ${printable(doing)} …`);
+  };
   return {
-    onStage: (stage) => {
-      if (isShown && now() - start > patience)
-        err(stage === 'done' ? eraseLine : `${eraseLine}sumzero: ${words[stage]} …`);
-    },
+    onStage: (stage) => tell(words[stage]),
+    onWords: tell,
     end: () => {
       if (isShown) err(eraseLine);
     },

@@ -19,6 +19,7 @@
  */
 export { readProject } from './read-project.ts';
 export type * from './definitions.ts';
+export { naturalOrder } from './folder/natural-order.ts';
 export { loadPath } from './load-path.ts';
 export type { LoadPath } from './load-path.ts';
 export { idealise } from './idealise/idealise.ts';

@@ -64,7 +64,7 @@ describe('opening a package', () => {
 
 describe('what is no package is told', () => {
   test.each([
-    ['nothing', {}, 'not-a-package', 'there is nothing at in/x'],
+    ['nothing', {}, 'not-a-package', 'in/x cannot be opened: there is no such file'],
     [
       'a text',
       { 'in/x': 'Dear all,' },

@@ -6,6 +6,7 @@ export type ArchiveCode =
   | 'archived-as-is'
   | 'name-not-kept'
   | 'not-a-package'
+  | 'not-registered'
   | 'package-unreadable'
   | 'package-without-inputs'
   | 'revision-incomplete'
@@ -21,6 +22,11 @@ export const archiveCodes: Readonly<Record<ArchiveCode, CodeEntry>> = {
     meaning:
       'A path leads to no project folder, no bag and no bound PDF. What a file is, is seen from its content, not from its name.',
     mend: 'Name the folder that holds project.yaml, a bag made by `sumzero archive`, or a package.pdf.',
+  },
+  'not-registered': {
+    meaning:
+      'A project, bag or PDF could not be taken into the register, because what it says of itself cannot be read.',
+    mend: 'Mend what the message names; `sumzero bind` tells all that is wrong with a project.',
   },
   'package-unreadable': {
     meaning:
