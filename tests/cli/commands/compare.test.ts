@@ -143,6 +143,16 @@ describe('compare', () => {
     expect(gone.err).toContain('nowhere');
   });
 
+  test('opens a bound PDF beside a folder, and finds them alike', async () => {
+    const world = shed();
+    expect((await ran(['bind', 'shed', '--quiet'], world)).code).toBe(0);
+    const { code, out } = await ran(['compare', 'shed/package.pdf', 'shed'], world);
+    expect([code, out]).toEqual([
+      0,
+      'Potting shed → Potting shed\n\nNothing differs.\n',
+    ]);
+  });
+
   test('asks for two packages', async () => {
     const { code, err } = await ran(['compare', 'shed'], shed());
     expect(code).toBe(1);

@@ -1,0 +1,134 @@
+import { describe, expect, test } from 'vitest';
+import { compareInputs } from '../../../src/comparison/inputs/compare-inputs.ts';
+import type { BeamDefinition, Project } from '../../../src/project/index.ts';
+import { demoFiles, projectOf } from '../../support/demo-edit.ts';
+
+type Path = readonly (string | number)[];
+
+/** Keys that say nothing of their own: places in files, how a value was written, what names it inside the program. */
+const silentKeys = [
+  'span',
+  'markSpan',
+  'supportsSpan',
+  'file',
+  'id',
+  'origin',
+  'unit',
+  'compound',
+  'dimension',
+  'relative',
+  'given',
+  'taken',
+];
+
+/** Lists whose texts are prose or limits, not the spelling of a quantity. */
+const proseLists = ['assumptions', 'references', 'deflectionLimits'];
+
+function isSilent(path: Path, leaf: unknown): boolean {
+  const last = path.at(-1);
+  if (path.some((key) => silentKeys.includes(String(key)))) return true;
+  if (last === 'text' && !path.some((key) => proseLists.includes(String(key))))
+    return true;
+  // A sort cannot be changed alone; that of a case is a word like others.
+  if (last === 'kind' && !path.includes('cases')) return true;
+  return typeof leaf === 'object' && !isPlace(leaf);
+}
+
+/** What follows from another key of the project: the order from the list that lays it down, a name from its key. */
+function followsInProject([, list, , key]: Path): boolean {
+  const isNamed = list === 'sections' || list === 'materials' || list === 'areas';
+  return list === 'sheetOrder' || list === 'given' || (isNamed && key === 'name');
+}
+
+/** What follows from another key of a member. */
+function followsInMember([list, place, ...rest]: Path, beam: BeamDefinition): boolean {
+  const load = list === 'loads' ? beam.loads[Number(place)] : undefined;
+  if (load?.from?.kind === 'self-weight') return true;
+  if (load?.from?.kind === 'area') {
+    // Its intensity follows from the area load, and its first case speaks for its line.
+    const first = beam.loads.find(({ span }) => span.start === load.span.start);
+    return (
+      first !== load ||
+      ['sizes', 'case'].includes(String(rest[0])) ||
+      rest.includes('pressure')
+    );
+  }
+  if (list === 'temperatures') return rest[0] === 'depth' || rest[0] === 'expansion';
+  if (list === 'hinges') return rest[0] === 'x';
+  if (list === 'material') return place !== 'name' && beam.material?.name !== undefined;
+  if (list !== 'sections') return false;
+  // Stretches follow one another from the first point to the last; a name stands for its values.
+  const isOuter = rest[0] === 'to' || place === 0;
+  const isTabulated = beam.sections[Number(place)]?.section.name !== undefined;
+  return rest[0] === 'section' ? isTabulated && rest[1] !== 'name' : isOuter;
+}
+
+function isPlace(value: unknown): value is { readonly x: number } {
+  return (
+    typeof value === 'object' && value !== null && 'x' in value && !('span' in value)
+  );
+}
+
+/** Every leaf of a value with its path; a place on a beam is one. */
+function leavesOf(
+  value: unknown,
+  path: Path = [],
+): readonly (readonly [Path, unknown])[] {
+  if (typeof value !== 'object' || value === null || isPlace(value))
+    return [[path, value]];
+  return Object.entries(value).flatMap(([key, inner]) =>
+    leavesOf(inner, [...path, Array.isArray(value) ? Number(key) : key]),
+  );
+}
+
+function changedAt(value: unknown, [key, ...rest]: Path): unknown {
+  if (key === undefined) return otherThan(value);
+  if (Array.isArray(value))
+    return value.map((one: unknown, place) =>
+      place === key ? changedAt(one, rest) : one,
+    );
+  const known = value as Readonly<Record<string, unknown>>;
+  return { ...known, [key]: changedAt(known[key], rest) };
+}
+
+function otherThan(leaf: unknown): unknown {
+  if (isPlace(leaf)) return { x: leaf.x + 0.137 };
+  if (typeof leaf === 'number') return leaf * 1.25 + 0.1;
+  if (typeof leaf === 'boolean') return !leaf;
+  return `${String(leaf)} otherwise`;
+}
+
+describe.each(['tarn-boathouse', 'quarry-road-depot'])('%s', (name) => {
+  const project = projectOf(demoFiles(name));
+
+  test('every input of project.yaml and loads.yaml is told where it changes', () => {
+    const { definition, loads } = project;
+    const alone: Project = { ...project, members: [] };
+    const paths = leavesOf({ definition, loads })
+      .filter(([path, leaf]) => !isSilent(path, leaf) && !followsInProject(path))
+      .map(([path]) => path);
+    expect(paths.length).toBeGreaterThan(50);
+    const untold = paths.filter((path) => {
+      const other = changedAt(alone, path) as Project;
+      return compareInputs(alone, other).length === 0;
+    });
+    expect(untold.map((path) => path.join('.'))).toEqual([]);
+  });
+
+  test('every input of a member is told where it changes', () => {
+    const untold = project.members.flatMap((beam) => {
+      const paths = leavesOf(beam)
+        .filter(([path, leaf]) => !isSilent(path, leaf) && !followsInMember(path, beam))
+        .map(([path]) => path);
+      expect(paths.length).toBeGreaterThan(12);
+      const alone: Project = { ...project, members: [beam] };
+      return paths
+        .filter((path) => {
+          const other = changedAt(alone, ['members', 0, ...path]) as Project;
+          return compareInputs(alone, other).length === 0;
+        })
+        .map((path) => `${beam.mark} ${path.join('.')}`);
+    });
+    expect(untold).toEqual([]);
+  });
+});
