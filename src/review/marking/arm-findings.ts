@@ -77,10 +77,12 @@ function misplacedWords(
     resultant === undefined
       ? ''
       : ` from ${placeWords(context, resultant.from)} to ${placeWords(context, resultant.to)}`;
-  const place =
-    shape === 'rectangle'
-      ? 'the middle of its base'
-      : 'a third of its base from the greater end';
+  const place = {
+    rectangle: 'the middle of its base',
+    triangle: 'a third of its base from the greater end',
+    trapezoid: 'the centroid of its area',
+    load: 'the centroid of its area',
+  }[shape];
   const at = placeWords(context, x);
   const arm = words(context, 'length', belongs);
   return `The resultant of the ${shape}${stretch} has the right size but acts at ${place} (${at}): about ${aboutWords(claim)} its arm is ${arm}, not ${words(context, 'length', taken)}.`;

@@ -1,11 +1,13 @@
 import { sameButAngle, type Dimension } from '../../units/index.ts';
 import type { CutPart } from '../../statics/index.ts';
-import { atomsOf, type Atom, type Taking } from '../matching/atoms.ts';
+import { atomsOf, type Atom } from '../matching/atoms.ts';
+import { takingsOf } from '../matching/takings.ts';
 import { isSpent, type Effort } from '../matching/effort.ts';
 import {
   matchTerms,
   prepareLine,
   type Match,
+  type Matching,
   type PreparedLine,
 } from '../matching/match-terms.ts';
 import { scalesOf } from '../matching/scales.ts';
@@ -53,7 +55,7 @@ export type Explanation =
   | { readonly fault: WorkingFault; readonly explained?: undefined };
 
 /** Explanations dearer than this are more than one slip. */
-const oneSlip = 2.6;
+const oneSlip = 2.75;
 
 /**
  * Explains a line of a sum. A line that holds for the true values, or term by term for what the
@@ -146,14 +148,12 @@ function isWithoutSlip({ matches: [first] }: Explained): boolean {
  * What an explanation may cost, tried in turn over all that a line may be taken for: one slip, a
  * term too many, two slips, three, any. Most lines are explained before the search gets wide.
  */
-const bounds = [1.8, 2.7, 4.3, 6.5, Infinity];
+const bounds = [1.8, 2.75, 4.3, 6.5, Infinity];
 
 /** A way to take a line: which things stand in its sum, and what the line is multiplied by. */
 interface Taken {
-  readonly atoms: readonly Atom[];
-  readonly scale: number;
+  readonly matching: Matching;
   readonly cost: number;
-  readonly line: PreparedLine;
 }
 
 /** The cheapest explanation over all that a line may be taken for. */
@@ -164,46 +164,45 @@ function searched(
 ): Explained {
   const { effort } = request;
   const all = takenAs(request, terms);
+  const lines = new Map<Taken, PreparedLine>();
   let best = untold(reading, terms);
   for (const bound of bounds) {
-    for (const { atoms, scale, cost, line } of all) {
+    for (const taken of all) {
       if (isSpent(effort)) return { ...best, isComplete: false };
+      const { matching, cost } = taken;
       const most = Math.min(bound, costOf(best) - 1e-6) - cost;
+      const line = lines.get(taken) ?? prepareLine(matching, effort, most);
+      if (line === undefined) continue;
+      lines.set(taken, line);
       const found = matchTerms(line, effort, most);
       if (found.length === 0) continue;
       const matches = found.map((one) => ({ ...one, cost: one.cost + cost }));
+      const { atoms, scale } = matching;
       best = { ...best, atoms, scale, matches };
       if (costOf(best) < cleanEnough) return best;
     }
     if (best.matches.length > 0) break;
   }
-  const isComplete = !isSpent(effort) && all.some(({ line }) => !line.isTooLong);
-  return { ...best, isComplete };
+  const isTried = [...lines.values()].some(({ puzzle }) => puzzle !== undefined);
+  return { ...best, isComplete: isTried && !isSpent(effort) };
 }
 
 function takenAs(
   { context, claim, parts, concluded, sense, effort }: LineRequest,
   terms: readonly WorkerTerm[],
 ): readonly Taken[] {
+  const { sum } = claim;
   return parts.flatMap((part) =>
-    takingsOf(context).flatMap((taking) => {
+    takingsOf(context, sum).flatMap((taking) => {
       if (isSpent(effort)) return [];
-      const atoms = atomsOf(context, { sum: claim.sum, part }, taking);
-      return scalesOf(terms, atoms, sense).map(({ scale, cost }): Taken => {
-        const matching = { terms, atoms, sum: claim.sum, scale, concluded };
-        return { atoms, scale, cost, line: prepareLine(matching, effort) };
-      });
+      const atoms = atomsOf(context, { sum, part }, taking);
+      return scalesOf(terms, atoms, sense).map(({ scale, cost }): Taken => ({
+        matching: { terms, atoms, sum, scale, concluded },
+        cost,
+      }));
     }),
   );
 }
 
 /** Below this no slip is in an explanation, and not even a coarse rounding: nothing better will come. */
 const cleanEnough = 0.25;
-
-/** Distributed loads taken whole and by stretches; trapezoids also as two triangles. */
-function takingsOf({ structure }: MarkingContext): readonly Taking[] {
-  const spread = structure.loads.filter((load) => load.kind === 'distributed');
-  const isTrapezoid = spread.some(({ y1, y2 }) => y1 * y2 > 0 && y1 !== y2);
-  if (spread.length === 0) return ['whole'];
-  return isTrapezoid ? ['whole', 'stretches', 'triangles'] : ['whole', 'stretches'];
-}

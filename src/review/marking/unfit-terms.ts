@@ -36,7 +36,11 @@ export function markUnfitTerms(
   const unfit = terms.filter((term) => !isFit(term, reference));
   const isSeen = unfit.length > 0 && unfit.length < terms.length;
   if (!isSeen || !unfit.every((term) => isArmApart(term, reference))) return undefined;
-  const atoms = atomsOf(context, { sum: claim.sum, part: parts[0] ?? {} }, 'whole');
+  const atoms = atomsOf(
+    context,
+    { sum: claim.sum, part: parts[0] ?? {} },
+    { kind: 'whole' },
+  );
   return {
     verdict: 'wrong',
     findings: unfit.map((term) => ({
@@ -59,11 +63,7 @@ function isFit({ dimension: of }: WorkerTerm, reference: Dimension): boolean {
 }
 
 function isArmApart({ dimension: of }: WorkerTerm, reference: Dimension): boolean {
-  return (
-    of !== undefined &&
-    of.force === reference.force &&
-    Math.abs(of.length - reference.length) === 1
-  );
+  return of?.force === reference.force && Math.abs(of.length - reference.length) === 1;
 }
 
 function hasMore({ dimension: of }: WorkerTerm, { length }: Dimension): boolean {

@@ -1,15 +1,12 @@
 import {
-  intensityAt,
-  resultantsOf,
   termsOfCutSum,
   valueOfUnknown,
   type CutPart,
   type CutTerm,
-  type DistributedLoad,
-  type Resultant,
   type Sum,
 } from '../../statics/index.ts';
 import { cutForceAt } from '../cut-keys.ts';
+import { shapesOf, type Shape, type Taking } from './takings.ts';
 import { reactionKey } from '../reaction-key.ts';
 import type { MarkingContext } from '../marking-context.ts';
 
@@ -31,7 +28,7 @@ export interface Atom {
         readonly kind: 'load';
         readonly id: string;
         readonly case: string;
-        readonly resultant?: Resultant;
+        readonly resultant?: Shape;
       };
   readonly quantity: 'force' | 'couple';
   /** Key of an unknown; absent for loads. */
@@ -67,9 +64,6 @@ export function leversOf({ size, factor, reach }: Atom): readonly Lever[] {
   if (isAcross || reach === 0) return [whole];
   return [{ force: (whole.force * whole.arm) / reach, arm: reach }, whole];
 }
-
-/** How distributed loads are taken: whole, by the stretches between named points, or a trapezoid as two triangles. */
-export type Taking = 'whole' | 'stretches' | 'triangles';
 
 /** What a sum is over: which sum, of which part. */
 export interface SumRequest {
@@ -151,14 +145,7 @@ function spreadAtoms(
   if (load?.kind !== 'distributed') return [];
   const from = Math.max(load.from, part.from?.x ?? load.from);
   const to = Math.min(load.to, part.to?.x ?? load.to);
-  const stations =
-    taking === 'stretches' ? stationsBetween(structure, sum, { from, to }) : [from, to];
-  const shapes = stations.slice(1).flatMap((end, index) => {
-    const start = stations[index] ?? from;
-    return taking === 'triangles'
-      ? twoTriangles(load, start, end)
-      : resultantsOf(load, start, end);
-  });
+  const shapes = shapesOf(load, { from, to }, taking);
   const caseFactor = term.caseFactor ?? 1;
   return shapes.map((resultant, index): Atom => {
     const { direction, magnitude, x } = resultant;
@@ -176,44 +163,4 @@ function spreadAtoms(
       ...(sum.kind === 'moments' ? { reach: Math.abs(x - sum.about) } : {}),
     };
   });
-}
-
-/** Where a load is sensibly cut into stretches: at named points, at ends of other loads, at the point of the sum. */
-function stationsBetween(
-  { points, loads }: MarkingContext['structure'],
-  sum: Sum,
-  { from, to }: { readonly from: number; readonly to: number },
-): readonly number[] {
-  const margin = 1e-9 * (to - from);
-  const places = [
-    ...points.map(({ x }) => x),
-    ...loads.flatMap((load) =>
-      load.kind === 'distributed' ? [load.from, load.to] : [],
-    ),
-    ...(sum.kind === 'moments' ? [sum.about] : []),
-  ].sort((a, b) => a - b);
-  const inner = places.filter(
-    (x, at) =>
-      x > from + margin &&
-      x < to - margin &&
-      (at === 0 || x - (places[at - 1] ?? x) > margin),
-  );
-  return [from, ...inner, to];
-}
-
-/** A trapezoid as two triangles, each from the intensity at one end to nothing at the other. */
-function twoTriangles(
-  load: DistributedLoad,
-  from: number,
-  to: number,
-): readonly Resultant[] {
-  const [x1, y1] = intensityAt(load, from);
-  const [x2, y2] = intensityAt(load, to);
-  const isTrapezoid = y1 * y2 > 0 && y1 !== y2 && x1 === 0 && x2 === 0;
-  if (!isTrapezoid) return resultantsOf(load, from, to);
-  const base = { ...load, from, to, x1: 0, x2: 0 };
-  return [
-    ...resultantsOf({ ...base, y1, y2: 0 }),
-    ...resultantsOf({ ...base, y1: 0, y2 }),
-  ];
 }

@@ -24,9 +24,9 @@ export function isSame(a: number, b: number): boolean {
   return Math.abs(a - b) <= 1e-6 * Math.max(Math.abs(a), Math.abs(b));
 }
 
-/** True where two values are one number as people write it, to about four figures. */
+/** True where two values are one number as people write it, to three figures of whatever unit. */
 export function isNear(a: number, b: number): boolean {
-  return Math.abs(a - b) <= 1e-3 * Math.max(Math.abs(a), Math.abs(b));
+  return Math.abs(a - b) <= 5e-3 * (1 + 1e-6) * Math.max(Math.abs(a), Math.abs(b));
 }
 
 /**

@@ -23,14 +23,12 @@ export interface Matching {
   readonly concluded: ReadonlyMap<string, number>;
 }
 
-/** A line made ready to be searched; too long where its numbers, or the things of its sum, are too many. */
-export type PreparedLine =
-  | { readonly isTooLong: true }
-  | {
-      readonly isTooLong: false;
-      readonly named: readonly Slip[];
-      readonly puzzle: Puzzle<Slip>;
-    };
+/** A line made ready to be searched; undefined where its numbers, or the things of its sum, are too many. */
+export interface PreparedLine {
+  /** The slips in how its unknowns stand. */
+  readonly named: readonly Slip[];
+  readonly puzzle: Puzzle<Slip> | undefined;
+}
 
 /** Numbers of a line, or things of a sum, beyond these are settled by plain pairs first. */
 const mostAtOnce = 12;
@@ -38,30 +36,25 @@ const mostAtOnce = 12;
 /**
  * Makes a line ready: the unknowns are paired by name; each number gets what it may stand for:
  * things that add just that (costing nothing, whole, split or lumped), the same with a slip, or
- * nothing at all.
+ * nothing at all. Undefined where the unknowns alone cost more than `bound`.
  */
-export function prepareLine(matching: Matching, effort: Effort): PreparedLine {
-  const { terms, scale, sum } = matching;
+export function prepareLine(
+  matching: Matching,
+  effort: Effort,
+  bound: number = Infinity,
+): PreparedLine | undefined {
+  const { terms, sum } = matching;
+  spend(effort, 1 + terms.length);
   const named = pairUnknowns(terms, matching.atoms, matching);
-  // A number that stands for an unknown is what the worker found for it, else what it truly is.
-  const atoms = matching.atoms
-    .filter(({ id, factor }) => {
-      // Square to a sum of forces nothing stands in it; a moment of nothing is a slip that happens.
-      const isSquare = sum.kind === 'forces' && Math.abs(factor) <= 1e-12;
-      return !named.used.has(id) && !isSquare;
-    })
-    .map((atom) => asConcluded(atom, matching.concluded));
-  const numbers = terms
-    .filter(({ unknown }) => unknown === undefined)
-    .map((term): WrittenNumber => ({ term, value: term.constant / scale }))
-    .sort((a, b) => Math.abs(b.value) - Math.abs(a.value));
+  if (priceOf(named.slips) > bound) return undefined;
+  const { numbers, atoms } = openOf(matching, named.used);
   const isLong = numbers.length > mostAtOnce || atoms.length > mostAtOnce;
-  spend(effort, 1 + (isLong ? numbers.length * atoms.length : 0));
+  spend(effort, isLong ? numbers.length * atoms.length : 0);
   const open = isLong ? settlePairs(numbers, atoms) : { numbers, atoms };
   if (open.numbers.length > mostAtoms || open.atoms.length > mostAtoms)
-    return { isTooLong: true };
+    return { named: named.slips, puzzle: undefined };
   const groups = groupsOf(open.atoms, open.atoms.map(worthOf));
-  spend(effort, groups.length + terms.length);
+  spend(effort, groups.length);
   const puzzle = {
     ways: waysOf(open.numbers, { atoms: open.atoms, groups, sum, effort }),
     needs: needsOf(open.atoms, atoms),
@@ -69,20 +62,37 @@ export function prepareLine(matching: Matching, effort: Effort): PreparedLine {
     used: 0,
     signature: signatureOf,
   };
-  return { isTooLong: false, named: named.slips, puzzle };
+  return { named: named.slips, puzzle };
+}
+
+/** The numbers of a line, and the things that they may stand for. */
+function openOf(
+  { terms, atoms, scale, sum, concluded }: Matching,
+  used: ReadonlySet<string>,
+): { readonly numbers: readonly WrittenNumber[]; readonly atoms: readonly Atom[] } {
+  const numbers = terms
+    .filter(({ unknown }) => unknown === undefined)
+    .map((term): WrittenNumber => ({ term, value: term.constant / scale }))
+    .sort((a, b) => Math.abs(b.value) - Math.abs(a.value));
+  const open = atoms.filter(({ id, factor }) => {
+    // Square to a sum of forces nothing stands in it; a moment of nothing is a slip that happens.
+    const isSquare = sum.kind === 'forces' && Math.abs(factor) <= 1e-12;
+    return !used.has(id) && !isSquare;
+  });
+  // A number that stands for an unknown is what the worker found for it, else what it truly is.
+  return { numbers, atoms: open.map((atom) => asConcluded(atom, concluded)) };
 }
 
 /** The cheapest explanations of a line, all of those that cost the same, at most three, none that costs more than `bound`. */
 export function matchTerms(
-  line: PreparedLine,
+  { named, puzzle }: PreparedLine,
   effort: Effort,
   bound: number = Infinity,
 ): readonly Match[] {
-  if (line.isTooLong) return [];
-  const before = priceOf(line.named);
-  if (before > bound) return [];
-  return closestCovers(line.puzzle, effort, bound - before).map(({ slips, cost }) => ({
-    slips: [...line.named, ...slips],
+  const before = priceOf(named);
+  if (puzzle === undefined || before > bound) return [];
+  return closestCovers(puzzle, effort, bound - before).map(({ slips, cost }) => ({
+    slips: [...named, ...slips],
     cost: cost + before,
   }));
 }

@@ -1,6 +1,6 @@
 import type { Sum } from '../../statics/index.ts';
 import { leversOf, worthOf, type Atom, type Lever } from './atoms.ts';
-import { isClose, isNear, isRounded } from './closeness.ts';
+import { isNear, isRounded } from './closeness.ts';
 import type { WorkerTerm } from './worker-terms.ts';
 import { writtenLevers, type WrittenLever } from './written-levers.ts';
 
@@ -135,7 +135,7 @@ function leverSlip(
   atom: Atom,
   { own, lever }: { readonly own: WrittenLever; readonly lever: Lever },
 ): Slip | undefined {
-  const isForce = isClose(own.force, lever.force);
+  const isForce = isNear(own.force, lever.force);
   const isArm = isNear(own.arm, lever.arm);
   if (isForce === isArm) return undefined;
   const isSlanting = lever.arm === atom.reach && leversOf(atom).length > 1;

@@ -6,7 +6,7 @@ export interface Balance {
   readonly residual: number;
   /** The greatest term. */
   readonly size: number;
-  /** What the written places leave open, all together. */
+  /** What the written places leave open together, as roundings that know nothing of one another add up. */
   readonly rounding: number;
 }
 
@@ -16,16 +16,16 @@ export function balanceOf(
   truths: (key: string) => number | undefined,
 ): Balance | undefined {
   if (terms.length === 0) return undefined;
-  let [residual, size, rounding] = [0, 0, 0];
+  let [residual, size, squares] = [0, 0, 0];
   for (const { constant, unknown, spread } of terms) {
     const truth = unknown === undefined ? 0 : truths(unknown.key);
     if (truth === undefined) return undefined;
     const worth = constant + (unknown?.share ?? 0) * truth;
     residual += worth;
     size = Math.max(size, Math.abs(worth));
-    rounding += spread * Math.abs(worth);
+    squares += (spread * worth) ** 2;
   }
-  return { residual, size, rounding };
+  return { residual, size, rounding: 1.5 * Math.sqrt(squares) };
 }
 
 /** True where a line holds of the member, rounding of the last bits aside. */

@@ -40,7 +40,7 @@ export type LineTerms =
 
 /**
  * The terms of the first equation of a line: its first side less its second, or its only side.
- * Products with a sum are multiplied out where the sum holds an unknown.
+ * Products with a sum are multiplied out where it is a sum of forces or moments.
  */
 export function termsOfLine(line: WrittenLine, meanings: Meanings): LineTerms {
   const [left, right] = line.links;
@@ -98,11 +98,17 @@ function collect(
   return undefined;
 }
 
-/** A product with a sum that holds an unknown, or such a sum over something, as a sum; undefined for any other. */
+/** A product with a sum of forces or moments, or such a sum over something, as a sum; undefined for any other: 21 ft − 6 ft is one arm. */
 function multipliedOut(of: Written, meanings: Meanings): Written | undefined {
-  const holdsUnknown = (one: Written): boolean =>
-    one.kind === 'sum' && (linearForm(one, meanings).form?.unknowns.size ?? 0) > 0;
-  if (of.kind === 'quotient' && of.over.kind === 'sum' && holdsUnknown(of.over)) {
+  const holdsForces = (one: Written): boolean => {
+    if (one.kind !== 'sum') return false;
+    const { form } = linearForm(one, meanings);
+    return (
+      form !== undefined &&
+      (form.unknowns.size > 0 || (form.dimension?.force ?? 0) !== 0)
+    );
+  };
+  if (of.kind === 'quotient' && of.over.kind === 'sum' && holdsForces(of.over)) {
     const { under } = of;
     return {
       ...of.over,
@@ -113,7 +119,7 @@ function multipliedOut(of: Written, meanings: Meanings): Written | undefined {
     };
   }
   if (of.kind !== 'product') return undefined;
-  const at = of.factors.findIndex(holdsUnknown);
+  const at = of.factors.findIndex(holdsForces);
   const sum = of.factors[at];
   if (sum?.kind !== 'sum') return undefined;
   const others = of.factors.filter((_, index) => index !== at);

@@ -225,8 +225,9 @@ function measured(
 
 const factor = String.raw`(?:°[CF]?|#|\p{L}+)(?:\^[-+−]?\d+|[⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+|[2-6](?![\d.\p{L}]))?`;
 const firstFactor = new RegExp(String.raw`^\s*(${factor})`, 'u');
+// A word that goes on (`F1`, `N_2`) is a symbol and no unit.
 const nextFactor = new RegExp(
-  String.raw`^(-|\s*[·⋅∙*]\s*|\s+|\s*[/∕]\s*)(${factor})`,
+  String.raw`^(-|\s*[·⋅∙*]\s*|\s+|\s*[/∕]\s*)(${factor})(?![\d\p{L}_])`,
   'u',
 );
 
