@@ -41,6 +41,8 @@ export {
   register,
   registerCsv,
   registerJson,
+  bagsBelow,
+  verify,
 } from './archive/index.ts';
 export type {
   Archived,
@@ -50,4 +52,6 @@ export type {
   Register,
   RegisteredPerson,
   RegisterRow,
+  Difference,
+  Verification,
 } from './archive/index.ts';

@@ -10,6 +10,8 @@ export interface Call {
   readonly world: World;
   readonly streams: Streams;
   readonly program: { readonly name: string; readonly version: string };
+  /** Where threads begin that verify beside this one; absent: all is done in this one. */
+  readonly threadEntry?: URL;
 }
 
 /** A command of the program: what help says of it, and what it does. */

@@ -8,6 +8,7 @@ import { register } from './commands/register.ts';
 import { schema } from './commands/schema.ts';
 import { solve } from './commands/solve.ts';
 import { start } from './commands/start.ts';
+import { verify } from './commands/verify.ts';
 
 /** Every command, in the order in which a newcomer meets them. A new one is a new file and one line here. */
 export const commands: readonly Command[] = [
@@ -16,6 +17,7 @@ export const commands: readonly Command[] = [
   bind,
   check,
   archive,
+  verify,
   register,
   compare,
   explain,

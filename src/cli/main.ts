@@ -28,7 +28,10 @@ const streams: Streams = {
   },
 };
 
-process.exitCode = await run(process.argv.slice(2), diskWorld(), streams);
+// Beside this file once it is built.
+const threadEntry = new URL('verify-thread.js', import.meta.url);
+
+process.exitCode = await run(process.argv.slice(2), diskWorld(), streams, threadEntry);
 
 /** Colours are for terminals, unless the environment asks for them or forbids them (force-color.org, no-color.org). */
 function takesColours(stream: NodeJS.WriteStream): boolean {

@@ -13,15 +13,16 @@ import { unknownWord, type UsageFault } from './usage-fault.ts';
 /**
  * Runs one command line (without the names of Node and the program) and answers the exit code: 0
  * good, 1 a mistake of the user's, 2 a fault of the program, which is told with its stack. Never
- * throws.
+ * throws. `threadEntry` is where threads begin that work beside this one; without it there are none.
  */
 export async function run(
   args: readonly string[],
   world: World,
   streams: Streams,
+  threadEntry?: URL,
 ): Promise<number> {
   try {
-    return await runCommand(args, world, streams);
+    return await runCommand(args, world, streams, threadEntry);
   } catch (failure) {
     const paint = paintFor(streams.coloured.err);
     const stack = failure instanceof Error ? failure.stack : String(failure);
@@ -39,6 +40,7 @@ async function runCommand(
   args: readonly string[],
   world: World,
   streams: Streams,
+  threadEntry: URL | undefined,
 ): Promise<number> {
   const [first, ...rest] = args;
   const paint = paintFor(streams.coloured.out);
@@ -55,7 +57,7 @@ async function runCommand(
   if (first === 'help')
     return rest[0] === undefined
       ? showAll()
-      : runCommand([rest[0], '--help'], world, streams);
+      : runCommand([rest[0], '--help'], world, streams, threadEntry);
   const command = commands.find(({ name }) => name === first);
   if (command === undefined) return refuse(noCommand(first), streams);
   const read = readArguments(rest, command.options);
@@ -65,7 +67,13 @@ async function runCommand(
     return good;
   }
   const { given } = read;
-  const outcome = await command.run({ given, world, streams, program: readProgram() });
+  const outcome = await command.run({
+    given,
+    world,
+    streams,
+    program: readProgram(),
+    ...(threadEntry === undefined ? {} : { threadEntry }),
+  });
   return typeof outcome === 'number' ? outcome : refuse(outcome, streams, command);
 }
 
