@@ -1,6 +1,7 @@
 import { hasErrors, type Diagnostic, type Outcome } from '../diagnostics/index.ts';
 import { bindProject, workProject, type Bound, type Stage } from '../pipeline.ts';
 import { readProject, type Project } from '../project/index.ts';
+import { openSuperseded } from '../report/index.ts';
 import { readResults } from '../results/index.ts';
 import { digest, rememberReads, type World } from '../world/index.ts';
 import { asIsReasons, asRemark } from './as-is.ts';
@@ -84,10 +85,9 @@ async function bindForKeeping(
   const { folder } = project;
   const missing = incompleteRevision(project);
   const telling = onStage === undefined ? {} : { onStage };
-  // The reasons stand on the cover, so that they have to be known before it is composed.
   const found =
     isAsIs || missing.length > 0
-      ? [...missing, ...workProject(world, folder, onStage).diagnostics]
+      ? [...missing, ...(await foundBefore(world, project, onStage))]
       : [];
   if (!isAsIs && missing.length > 0) return { diagnostics: found };
   const reasons = asIsReasons(found);
@@ -104,6 +104,17 @@ async function bindForKeeping(
     reasons,
     diagnostics: isAsIs ? [...missing, ...diagnostics].map(asRemark) : diagnostics,
   };
+}
+
+/** What binding will find before it composes anything: the reasons stand on the cover. */
+async function foundBefore(
+  world: World,
+  project: Project,
+  onStage: ArchiveOptions['onStage'],
+): Promise<readonly Diagnostic[]> {
+  const { diagnostics } = workProject(world, project.folder, onStage);
+  const before = await openSuperseded(world, project, workProject);
+  return [...diagnostics, ...before.diagnostics];
 }
 
 function isBound(bound: Bound): bound is Kept['bound'] {

@@ -10,7 +10,10 @@ export interface Superseded {
   readonly remarks: readonly Diagnostic[];
 }
 
-/** Looks at the bag that a package supersedes, where it is named and at hand. It is read, never changed. */
+/**
+ * Looks at the bag that a package supersedes, where it is named and at hand. It is read, never changed; that it
+ * is missing or not whole is for the binding to say, which tells the changes since.
+ */
 export function supersededBag(
   world: World,
   folder: string,
@@ -18,19 +21,11 @@ export function supersededBag(
 ): Superseded {
   if (supersedes === undefined)
     return { sha256: null, remarks: revisions.length > 1 ? [notSaid(revisions)] : [] };
-  const { bag, span } = supersedes;
+  const { bag } = supersedes;
   if (bag === undefined) return { sha256: null, remarks: [] };
   const isAbsolute = /^(?:[/\\]|[A-Za-z]:)/u.test(bag);
   const sha256 = digestOfFile(world, isAbsolute ? bag : below(folder, bag));
-  if (sha256 !== undefined) return { sha256, remarks: [] };
-  const remark: Diagnostic = {
-    severity: 'remark',
-    code: 'superseded-not-found',
-    message: `the bag ${bag} that this package supersedes is not there, so that its checksum is not recorded`,
-    ...(span === undefined ? {} : { span }),
-    hints: ['write its path from the project folder'],
-  };
-  return { sha256: null, remarks: [remark] };
+  return { sha256: sha256 ?? null, remarks: [] };
 }
 
 function notSaid(revisions: ProjectDefinition['revisions']): Diagnostic {

@@ -191,6 +191,24 @@ describe('what is not in order', () => {
     expect(words).toContain('Revision A lacks a note of what was changed');
   }, 60_000);
 
+  test('a bag that it supersedes and that is gone is a reason too', async () => {
+    const yaml = issueYaml('status: issued, supersedes: { bag: issued/gone.zip }');
+    const world = issueShed({ 'project.yaml': yaml });
+    const { value, diagnostics } = await archiveProject(world, 'shed', { program });
+    expect([value, diagnostics.map(({ code }) => code)]).toEqual([
+      undefined,
+      ['changes-unknown'],
+    ]);
+    const { kept } = await archived(world, { isAsIs: true });
+    expect(kept.record.asIs).toEqual([
+      expect.stringMatching(/^What changed since the package in issued\/gone\.zip/u),
+    ]);
+    expect(kept.record.supersedes).toMatchObject({
+      bag: 'issued/gone.zip',
+      sha256: null,
+    });
+  }, 60_000);
+
   test('a project that cannot be read is not archived, as it is or not', async () => {
     const world = issueShed({ 'project.yaml': 'units: us\n' });
     for (const isAsIs of [false, true]) {

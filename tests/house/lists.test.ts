@@ -61,7 +61,6 @@ describe('codes of diagnostics', () => {
     'signed-not-compared': 'found by archiving: tests/archive/archive-project.test.ts',
     'signed-adds-nothing': 'found by archiving: tests/archive/signed-copy.test.ts',
     'signed-unreadable': 'found by archiving: tests/archive/archive-project.test.ts',
-    'superseded-not-found': 'found by archiving: tests/archive/superseded.test.ts',
     'superseded-not-said': 'found by archiving: tests/archive/superseded.test.ts',
     'not-a-package':
       'needs something else than a folder: tests/archive/open-package.test.ts',

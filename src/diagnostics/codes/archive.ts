@@ -13,7 +13,6 @@ export type ArchiveCode =
   | 'signed-adds-nothing'
   | 'signed-not-compared'
   | 'signed-unreadable'
-  | 'superseded-not-found'
   | 'superseded-not-said';
 
 /** Their entries. */
@@ -76,11 +75,6 @@ export const archiveCodes: Readonly<Record<ArchiveCode, CodeEntry>> = {
     meaning:
       'A signed PDF is kept beside the bound one and does not begin with its bytes, so that nothing tells whether it shows the same sheets. Signing that only adds to the end of the file leaves its start as it was.',
     mend: 'Sign the package.pdf of this very revision, with a tool that adds an incremental signature; otherwise compare the two by eye.',
-  },
-  'superseded-not-found': {
-    meaning:
-      'The bag that a package supersedes is not where project.yaml says, so that its checksum could not be recorded.',
-    mend: 'Correct `supersedes.bag` in project.yaml: a path from the project folder to the zip.',
   },
   'superseded-not-said': {
     meaning:
