@@ -41,26 +41,39 @@ function followsInProject([, list, , key]: Path): boolean {
 }
 
 /** What follows from another key of a member. */
-function followsInMember([list, place, ...rest]: Path, beam: BeamDefinition): boolean {
-  const load = list === 'loads' ? beam.loads[Number(place)] : undefined;
-  if (load?.from?.kind === 'self-weight') return true;
-  if (load?.from?.kind === 'area') {
-    // Its intensity follows from the area load, and its first case speaks for its line.
-    const first = beam.loads.find(({ span }) => span.start === load.span.start);
-    return (
-      first !== load ||
-      ['sizes', 'case'].includes(String(rest[0])) ||
-      rest.includes('pressure')
-    );
+function followsInMember(path: Path, beam: BeamDefinition): boolean {
+  const [list, , key] = path;
+  switch (list) {
+    case 'loads':
+      return followsInLoad(path, beam);
+    case 'temperatures':
+      return key === 'depth' || key === 'expansion';
+    case 'hinges':
+      return key === 'x';
+    case 'material':
+      return path[1] !== 'name' && beam.material?.name !== undefined;
+    case 'sections':
+      return followsInSections(path, beam);
+    default:
+      return false;
   }
-  if (list === 'temperatures') return rest[0] === 'depth' || rest[0] === 'expansion';
-  if (list === 'hinges') return rest[0] === 'x';
-  if (list === 'material') return place !== 'name' && beam.material?.name !== undefined;
-  if (list !== 'sections') return false;
-  // Stretches follow one another from the first point to the last; a name stands for its values.
-  const isOuter = rest[0] === 'to' || place === 0;
-  const isTabulated = beam.sections[Number(place)]?.section.name !== undefined;
-  return rest[0] === 'section' ? isTabulated && rest[1] !== 'name' : isOuter;
+}
+
+function followsInLoad([, place, key, ...rest]: Path, beam: BeamDefinition): boolean {
+  const load = beam.loads[Number(place)];
+  if (load?.from?.kind === 'self-weight') return true;
+  if (load?.from?.kind !== 'area') return false;
+  // Its intensity follows from the area load, and its first case speaks for its line.
+  const first = beam.loads.find(({ span }) => span.start === load.span.start);
+  return (
+    first !== load || key === 'sizes' || key === 'case' || rest.includes('pressure')
+  );
+}
+
+// Stretches follow one another from the first point to the last; a name stands for its values.
+function followsInSections([, place, key, inner]: Path, beam: BeamDefinition): boolean {
+  if (key !== 'section') return key === 'to' || place === 0;
+  return beam.sections[Number(place)]?.section.name !== undefined && inner !== 'name';
 }
 
 function isPlace(value: unknown): value is { readonly x: number } {
