@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { writeBag } from '../../../src/bag/index.ts';
 import { memoryWorld, type MemoryWorld } from '../../../src/world/index.ts';
 import { ran, shed } from '../../support/command-line.ts';
 
@@ -151,6 +152,30 @@ describe('compare', () => {
       0,
       'Potting shed → Potting shed\n\nNothing differs.\n',
     ]);
+  });
+
+  test('opens a bag as the earlier side', async () => {
+    const world = shed({
+      'members/b1.yaml': b1('{ case: S, point: 2 kip, at: 5 ft }'),
+    });
+    const payload = [...shed().files].map(([path, bytes]) => ({
+      path: path.replace(/^shed/u, 'definition'),
+      bytes,
+    }));
+    world.write('shed-A.zip', await writeBag({ payload, info: [] }));
+    const { code, out, err } = await ran(['compare', 'shed-A.zip', 'shed'], world);
+    expect([code, err]).toEqual([1, '']);
+    expect(out).toContain('    moved load S of 2 kip on B1: 6 ft → 5 ft\n');
+  });
+
+  test('colours what fails, where colours are wanted alone', async () => {
+    const changes = { 'members/b1.yaml': b1('{ case: S, point: 3 kip, at: 6 ft }') };
+    const plain = await ran(['compare', 'shed', 'later'], sheds(changes));
+    const coloured = await ran(['compare', 'shed', 'later'], sheds(changes), {
+      coloured: { out: true, err: false },
+    });
+    expect(plain.out).not.toContain('\u001b');
+    expect(coloured.out).toContain('\u001b');
   });
 
   test('asks for two packages', async () => {
