@@ -5,7 +5,12 @@ import {
   type WorkingFault,
 } from '../reading/linear-form.ts';
 import { readLine } from '../reading/read-line.ts';
-import type { DirectionWord, Written, WrittenLine } from '../reading/written.ts';
+import type {
+  DirectionWord,
+  Extent,
+  Written,
+  WrittenLine,
+} from '../reading/written.ts';
 
 /** A conclusion as written: for which symbols, how much. */
 export interface WrittenConclusion {
@@ -73,25 +78,19 @@ function concludedIn(
   const { form, fault } = worked.at(-1) ?? {};
   if (fault !== undefined) return { fault };
   if (last === undefined || form === undefined || form.unknowns.size > 0)
-    return {
-      fault: {
-        kind: 'syntax',
-        message: 'a conclusion ends in a number with its unit',
-        start: last?.start ?? 0,
-        end: last?.end ?? text.length,
-      },
-    };
-  const unclear = worked.find(
-    (one, index) =>
-      one.fault !== undefined && symbolOf(links[index] ?? last) === undefined,
-  );
-  if (unclear?.fault !== undefined) return { fault: unclear.fault };
-  const between = links.slice(0, -1).flatMap((link, index) => {
-    const own = worked[index]?.form;
-    if (symbolOf(link) !== undefined || own === undefined || own.unknowns.size > 0)
-      return [];
+    return { fault: noNumber(last ?? { start: 0, end: text.length }) };
+  const expressions = links
+    .slice(0, -1)
+    .flatMap((link, index) =>
+      symbolOf(link) === undefined ? [{ link, own: worked[index] }] : [],
+    );
+  const unclear = expressions.find(({ own }) => own?.fault !== undefined)?.own?.fault;
+  if (unclear !== undefined) return { fault: unclear };
+  const between = expressions.flatMap(({ link, own }) => {
     const shown = text.slice(link.start, link.end).trim();
-    return [{ text: shown, value: own.constant, dimension: own.dimension }];
+    return own?.form?.unknowns.size === 0
+      ? [{ text: shown, value: own.form.constant, dimension: own.form.dimension }]
+      : [];
   });
   return {
     conclusion: {
@@ -104,6 +103,11 @@ function concludedIn(
       ...unitOf(last),
     },
   };
+}
+
+function noNumber({ start, end }: Extent): WorkingFault {
+  const message = 'a conclusion ends in a number with its unit';
+  return { kind: 'syntax', message, start, end };
 }
 
 function symbolOf(

@@ -56,38 +56,63 @@ function judgeCount(
   standard: Standard,
   show: (count: number) => string,
 ): Judged {
+  const { truth, own } = standard;
+  return (
+    asExact(value, standard) ??
+    asRounded(value, standard, show) ?? {
+      standing: 'wrong',
+      findings: [
+        wrongValue(value, { truth, ...(own === undefined ? {} : { own }) }, show),
+      ],
+      isMagnitude: false,
+    }
+  );
+}
+
+/** A value to the figures asked of the truth, else of what the worker's own figures give; as a size where that will do. */
+function asExact(value: number, standard: Standard): Judged | undefined {
   const { truth, own, figures, takesMagnitude } = standard;
-  const right = (findings: readonly Finding[] = [], isMagnitude = false): Judged => ({
-    standing: 'right',
-    findings,
+  const judged = (standing: Judged['standing'], isMagnitude: boolean): Judged => ({
+    standing,
+    findings: [],
     isMagnitude,
   });
-  if (isClose(value, truth, figures) || isNothing(value, truth, own)) return right();
-  if (takesMagnitude && isClose(value, -truth, figures)) return right([], true);
+  const senses = takesMagnitude ? [1, -1] : [1];
+  const senseOf = (right: number): number | undefined =>
+    senses.find((sense) => isClose(value, sense * right, figures));
+  const sense = isNothing(value, truth, own) ? 1 : senseOf(truth);
+  if (sense !== undefined) return judged('right', sense < 0);
+  if (own === undefined || isRoundedLine(value, standard)) return undefined;
+  const ownSense = senseOf(own);
+  return ownSense === undefined ? undefined : judged('follows', ownSense < 0);
+}
+
+/** A value that is right but for rounding, with what is said of it. */
+function asRounded(
+  value: number,
+  standard: Standard,
+  show: (count: number) => string,
+): Judged | undefined {
+  const { truth, own, takesMagnitude } = standard;
+  const right = (message: string, isMagnitude: boolean): Judged => ({
+    standing: 'right',
+    findings: [{ kind: 'rounding', message }],
+    isMagnitude,
+  });
   if (isRoundedLine(value, standard))
-    return right([
-      {
-        kind: 'rounding',
-        message: `${show(value)} comes of rounded figures in this line; unrounded it is ${show(truth)}.`,
-      },
-    ]);
-  if (own !== undefined && isClose(value, own, figures))
-    return { standing: 'follows', findings: [], isMagnitude: false };
-  if (takesMagnitude && own !== undefined && isClose(value, -own, figures))
-    return { standing: 'follows', findings: [], isMagnitude: true };
-  const coarse = [truth, own].find((one) => one !== undefined && isCoarse(value, one));
-  if (coarse !== undefined)
-    return right([
-      {
-        kind: 'rounding',
-        message: `${show(value)} is ${show(coarse)} rounded to few figures; steps that go on from it may leave the tolerance.`,
-      },
-    ]);
-  return {
-    standing: 'wrong',
-    findings: [wrongValue(value, own ?? truth, show)],
-    isMagnitude: false,
-  };
+    return right(
+      `${show(value)} comes of rounded figures in this line; unrounded it is ${show(truth)}.`,
+      false,
+    );
+  const isTurned = takesMagnitude && Math.sign(value) !== Math.sign(truth);
+  const size = isTurned ? -value : value;
+  const coarse = [truth, own].find((one) => one !== undefined && isCoarse(size, one));
+  if (coarse === undefined) return undefined;
+  const whole = show(isTurned ? -coarse : coarse);
+  return right(
+    `${show(value)} is ${whole} rounded to few figures; steps that go on from it may leave the tolerance.`,
+    isTurned,
+  );
 }
 
 // Beside what the member carries, rounding alone gives a value that is truly 0.
@@ -109,25 +134,30 @@ function isCoarse(value: number, truth: number): boolean {
   return isRounded && Math.abs(value - truth) <= coarsest * Math.abs(truth);
 }
 
+/** What is wrong with a value, beside what its line gives; where it has no line, beside the truth. */
 function wrongValue(
   value: number,
-  right: number,
+  { truth, own }: Pick<Standard, 'truth' | 'own'>,
   show: (si: number) => string,
 ): Finding {
+  const right = own ?? truth;
+  const gives = own === undefined ? 'it is' : 'the line gives';
   if (isClose(value, -right))
     return {
       kind: 'sign',
       message: `The size is right and the sign is not: it is ${show(right)}.`,
     };
   const slipped = conversionOf(value, right);
-  return slipped === undefined
-    ? {
+  if (slipped !== undefined)
+    return {
+      kind: 'unit',
+      message: `${show(value)} is out by a factor of ${slipped}: ${gives} ${show(right)}.`,
+    };
+  return own === undefined
+    ? { kind: 'magnitude', message: `It is ${show(right)}, not ${show(value)}.` }
+    : {
         kind: 'arithmetic',
         message: `The line gives ${show(right)}, not ${show(value)}.`,
-      }
-    : {
-        kind: 'unit',
-        message: `${show(value)} is out by a factor of ${slipped}: the line gives ${show(right)}.`,
       };
 }
 

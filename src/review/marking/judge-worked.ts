@@ -33,36 +33,40 @@ export function judgeWorked(
   reading: ValueReading,
 ): JudgedWork | StepMark {
   const worked = lines.map((line) => ({ line, ...workedOut(line, request) }));
-  for (const { line, worths } of worked)
-    if (worths !== undefined && isTrueOf(worths, reading))
-      return { line, own: worths.own, isRight: true, isFollowing: false, findings: [] };
-  const [first] = worked;
-  if (first === undefined) return unread('syntax', 'Nothing is written.');
-  const { line, worths, fault } =
-    worked.find((one) => one.worths !== undefined) ?? first;
-  const own = worths === undefined ? {} : { own: worths.own };
-  const marked = bySums(request, lines, reading);
-  const isTold =
-    marked !== undefined && 'explained' in marked && !isUnlike(request, marked, worths);
-  if (isTold) return { ...marked, line, ...own };
-  const isUnread = marked !== undefined && 'verdict' in marked;
-  if (isUnread && (worths === undefined || lacksUnit(line, worths, reading)))
-    return marked;
-  if (worths !== undefined)
+  const right = worked.find(({ worths }) => isTrueOf(worths, reading));
+  if (right !== undefined)
     return {
-      line,
-      ...own,
-      isRight: false,
+      line: right.line,
+      ...(right.worths === undefined ? {} : { own: right.worths.own }),
+      isRight: true,
       isFollowing: false,
-      findings: [sizeFinding(request, reading, worths)],
+      findings: [],
     };
-  const { kind, ...place } = fault ?? {
-    kind: 'syntax',
-    message: 'this cannot be worked',
-    start: 0,
-    end: 0,
-  };
-  return unread(kind, faultWords(line.text, place));
+  const first = worked.find((one) => one.worths !== undefined) ?? worked[0];
+  if (first === undefined) return unread('syntax', 'Nothing is written.');
+  const { line, worths } = first;
+  const marked = bySums(request, lines, reading);
+  if (worths === undefined) return withoutWorth(first, marked);
+  const isUnread = marked !== undefined && 'verdict' in marked;
+  if (isUnread && lacksUnit(line, worths, reading)) return marked;
+  const { own } = worths;
+  if (marked !== undefined && !isUnread && !isUnlike(request, marked, worths))
+    return { ...marked, line, own };
+  const findings = [sizeFinding(request, reading, worths)];
+  return { line, own, isRight: false, isFollowing: false, findings };
+}
+
+type WorkedOut = ReturnType<typeof worthsOf> & { readonly line: WrittenLine };
+
+/** A line that comes to no value: what its sums say of it, else where it cannot be worked. */
+function withoutWorth(
+  { line, fault }: WorkedOut,
+  marked: MarkedEquation | StepMark | undefined,
+): JudgedWork | StepMark {
+  if (marked !== undefined) return 'verdict' in marked ? marked : { ...marked, line };
+  if (fault === undefined)
+    return unread('syntax', 'What is written comes to no value.');
+  return unread(fault.kind, faultWords(line.text, fault));
 }
 
 function workedOut(
@@ -74,9 +78,11 @@ function workedOut(
 }
 
 function isTrueOf(
-  { truth, dimension }: Worths,
+  worths: Worths | undefined,
   { meaning, takesMagnitude }: ValueReading,
 ): boolean {
+  if (worths === undefined) return false;
+  const { truth, dimension } = worths;
   if (!sameButAngle(dimension, meaning.dimension)) return false;
   return (
     isClose(truth, meaning.truth) || (takesMagnitude && isClose(truth, -meaning.truth))

@@ -4,7 +4,8 @@ import { isClose } from '../matching/closeness.ts';
 import { termsOfLine } from '../matching/worker-terms.ts';
 import type { Meaning } from '../reading/linear-form.ts';
 import type { Finding } from '../verdict.ts';
-import { markConclusions, type Conclusions, type Drawn } from './mark-conclusions.ts';
+import type { Drawn } from './drawn.ts';
+import { markConclusions, type Conclusions } from './mark-conclusions.ts';
 import { displayOf, showAs } from './mark-equation.ts';
 import { meaningsFor, ownMeaningsFor, symbolsOf } from './meanings.ts';
 import { ownEquation } from './solve-for.ts';
@@ -112,25 +113,17 @@ function workLinks(line: WrittenLine, request: StepRequest): WorkedLinks | StepM
     if (here === undefined) continue;
     isCarried ||= here.isCarried;
     const term = line.text.slice(link.start, link.end).trim();
-    const said =
-      before === undefined ? [] : compared(request, { before, here, isFirst });
+    const said = compared(request, { before, here, isFirst });
     findings.push(...said.map((finding) => ({ ...finding, term })));
     first ??= before ?? here;
     before = here;
     isFirst = false;
   }
+  const base = { line, findings, isCarried, ...(name === undefined ? {} : { name }) };
   // What it truly comes to is what stands first: the last link may have a slip.
-  const value =
-    before === undefined
-      ? {}
-      : { value: { ...before, truth: (first ?? before).truth } };
-  return {
-    line,
-    findings,
-    ...value,
-    ...(name === undefined ? {} : { name }),
-    isCarried,
-  };
+  return before === undefined
+    ? base
+    : { ...base, value: { ...before, truth: (first ?? before).truth } };
 }
 
 /** The symbol that a line defines: `W = …`. */
@@ -152,9 +145,14 @@ function declaredValue(
 /** What is said of a link beside the one before it, or beside what the member has; nothing where they agree by the truth or by the worker's own figures. */
 function compared(
   request: StepRequest,
-  of: { readonly before: OwnValue; readonly here: OwnValue; readonly isFirst: boolean },
+  of: {
+    readonly before: OwnValue | undefined;
+    readonly here: OwnValue;
+    readonly isFirst: boolean;
+  },
 ): readonly Finding[] {
   const { before, here, isFirst } = of;
+  if (before === undefined) return [];
   if (displayOf(before) !== displayOf(here))
     return [{ kind: 'unit', message: 'This does not measure what stands before it.' }];
   if (isClose(here.own, before.own) || isClose(here.truth, before.truth)) return [];

@@ -10,7 +10,7 @@ import {
 } from '../marking-context.ts';
 import { asEquation } from '../reading/as-equation.ts';
 import { readLine } from '../reading/read-line.ts';
-import { rememberConclusions } from './mark-conclusions.ts';
+import { rememberConclusions } from './own-symbols.ts';
 import { markDefinition } from './mark-definition.ts';
 import { markSum } from './mark-sum.ts';
 import { markValue } from './mark-value.ts';

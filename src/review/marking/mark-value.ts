@@ -59,13 +59,15 @@ function markReading(request: StepRequest, reading: ValueReading): StepMark {
       equations: judged?.own === undefined ? [] : [ownEquationOf(reading, judged.own)],
       isLineRight: judged?.isRight === true,
     });
-  if (step.write === undefined) {
-    const concluded = conclude(texts);
+  const alone = step.write === undefined ? texts : saidAlone(step.write.text, request);
+  if (alone !== undefined) {
+    const concluded = conclude(alone);
     return { ...concluded, verdict: concluded.standing };
   }
-  const read = readLine(step.write.text, symbolsOf(worker, request.also.keys()));
+  const { text } = step.write ?? { text: '' };
+  const read = readLine(text, symbolsOf(worker, request.also.keys()));
   if (read.fault !== undefined)
-    return unread(read.fault.kind, faultWords(step.write.text, read.fault));
+    return unread(read.fault.kind, faultWords(text, read.fault));
   const lines = read.readings.map((line) => withoutOwnName(line, request));
   const judged = judgeWorked(request, lines, reading);
   if ('verdict' in judged) return judged;
@@ -73,6 +75,17 @@ function markReading(request: StepRequest, reading: ValueReading): StepMark {
   const chain = chainOf(request, line, reading);
   const said = texts.length > 0 ? texts : lastNumber(line);
   return together(judged, chain, conclude(said, judged));
+}
+
+/** A line that is nothing but a number is a conclusion, where the step has no other. */
+function saidAlone(
+  text: string,
+  { step, worker }: StepRequest,
+): readonly string[] | undefined {
+  const [link, ...others] =
+    readLine(text, symbolsOf(worker)).readings?.[0]?.links ?? [];
+  const isAlone = link?.kind === 'number' && others.length === 0;
+  return isAlone && step.so.length === 0 ? [text] : undefined;
 }
 
 /** The value as the worker's line gives it, as an equation of one unknown. */

@@ -1,4 +1,9 @@
-import { dimension, dimensions, type Dimension } from '../../units/index.ts';
+import {
+  dimension,
+  dimensions,
+  type Dimension,
+  type Display,
+} from '../../units/index.ts';
 import { jumpsOf, valueAt, wholeOf, zerosOf } from '../../statics/index.ts';
 import type { CutPart, Extreme, Piecewise, Sum } from '../../statics/index.ts';
 import { stationOf, type MarkingContext } from '../marking-context.ts';
@@ -155,11 +160,18 @@ const deflection: ClaimReader = (context, text) => {
   if (place === undefined) {
     const { max, min } = displacement.extremes;
     const greatest = Math.abs(min.value) > max.value ? min.value : max.value;
-    return [plain(text, dimensions.length, greatest)];
+    return [plain(text, dimensions.length, greatest, 'deflection')];
   }
   const x = stationOf(context, place, readLength);
   if (x === undefined) return noPlace(place);
-  return [plain(text, dimensions.length, valueAt(displacement.deflection, x, 'left'))];
+  return [
+    plain(
+      text,
+      dimensions.length,
+      valueAt(displacement.deflection, x, 'left'),
+      'deflection',
+    ),
+  ];
 };
 
 const slope: ClaimReader = (context, text) => {
@@ -177,7 +189,7 @@ const slope: ClaimReader = (context, text) => {
         ? sidesAt(context, x)
         : sidesAt(context, x).slice(0, 1);
   return sides.map((one) =>
-    plain(text, dimensions.pure, valueAt(displacement.slope, x, one)),
+    plain(text, dimensions.pure, valueAt(displacement.slope, x, one), 'direction'),
   );
 };
 
@@ -214,9 +226,16 @@ function noPlace(place: string): string {
 }
 
 /** A value that no sum of forces gives: judged as a number alone. */
-function plain(text: string, of: Dimension, truth: number): ValueReading {
+function plain(
+  text: string,
+  of: Dimension,
+  truth: number,
+  shownAs?: Display,
+): ValueReading {
+  const shown = shownAs === undefined ? {} : { shownAs };
+  const key = `value ${text}`;
   return {
-    meaning: { kind: 'unknown', key: `value ${text}`, dimension: of, share: 1, truth },
+    meaning: { kind: 'unknown', key, dimension: of, share: 1, truth, ...shown },
     candidates: [],
     takesMagnitude: true,
   };

@@ -1,4 +1,9 @@
-import { dimension, dimensions, type Dimension } from '../../units/index.ts';
+import {
+  dimension,
+  dimensions,
+  type Dimension,
+  type Display,
+} from '../../units/index.ts';
 import {
   intensityAt,
   resultantsOf,
@@ -15,6 +20,8 @@ import { readLength } from './read-length.ts';
 /** A name's meaning, with the true value in SI of one of it. */
 export type NameMeaning = Exclude<Meaning, { readonly kind: 'unclear' }> & {
   readonly truth: number;
+  /** What it is shown as, where its dimension does not say: a deflection is no span. */
+  readonly shownAs?: Display;
 };
 
 /** What a declared name stands for, or why that cannot be told, in words. */

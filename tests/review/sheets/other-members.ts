@@ -141,7 +141,7 @@ const varying: readonly Sheet[] = [
     'T1',
     { names: ends },
     `
-    moments about A: RB*9 m - 27 kN * 3 m = 0 ; RB = 9 kN => wrong lever-arm
+    moments about A: RB*9 m - 27 kN * 3 m = 0 ; RB = 9 kN => wrong lever-arm|resultant
     forces up: RA + RB - 27 kN = 0 ; RA = 18 kN => follows`,
   ),
   sheet(
@@ -188,7 +188,7 @@ const varying: readonly Sheet[] = [
     'T2',
     { names: ends },
     `
-    moments about A: RB*6 m - 12 kN*3 m - 9 kN*2 m = 0 ; RB = 9 kN => wrong lever-arm`,
+    moments about A: RB*6 m - 12 kN*3 m - 9 kN*2 m = 0 ; RB = 9 kN => wrong lever-arm|resultant`,
   ),
   sheet(
     'T2 triangle left out',
@@ -250,7 +250,7 @@ const cantilevers: readonly Sheet[] = [
     `
     forces up: RA - 12 kN = 0 ; RA = 12 kN => wrong missing-term
     moments about A: MA - 12 kN*3 m + 8 kN*2 m = 0 ; MA = 20 kN m => wrong sign
-    moments about A: MA - 12 kN*3 m - 8 kN*4 m = 0 ; MA = 68 kN m => wrong lever-arm
+    moments about A: MA - 12 kN*3 m - 8 kN*4 m = 0 ; MA = 68 kN m => wrong lever-arm|resultant
     moments about A: MA - 12 kN*4 m - 8 kN*2 m = 0 ; MA = 64 kN m => wrong lever-arm
     moments about A: 12 kN*3 m + 8 kN*2 m = 0 => wrong missing-term
     moment at A: 52 kN m ; M = 52 kN m sagging => wrong sign`,
