@@ -218,6 +218,26 @@ const boathouseEdits: readonly Case[] = [
     told: [['renamed', 'members B1', 'point B of B1', 'B', 'E']],
   },
   {
+    title:
+      'a point put in between that takes over a name, and no support or load at the old one',
+    edits: [
+      ['members/D1.yaml', 'B: 2.5 m', 'B: 1 m, C: 2.5 m'],
+      ['members/D1.yaml', 'point: 5 kN, at: B', 'point: 5 kN, at: C'],
+      ['members/D1.yaml', 'couple: 2 kN m, at: B', 'couple: 2 kN m, at: C'],
+      ['members/L1.yaml', 'B: 3.6 m, C: 4.2 m', 'B: 2 m, C: 3.6 m, E: 4.2 m'],
+      ['members/L1.yaml', 'B: roller', 'C: roller'],
+      ['members/L1.yaml', 'from: A, to: B', 'from: A, to: C'],
+      ['members/L1.yaml', 'point: 2 kN, at: C', 'point: 2 kN, at: E'],
+    ],
+    told: [
+      ['moved', 'members D1', 'point B of D1', '2.5 m', '1 m'],
+      ['added', 'members D1', 'point C of D1', '', '2.5 m'],
+      ['renamed', 'members L1', 'point B of L1', 'B', 'C'],
+      ['renamed', 'members L1', 'point C of L1', 'C', 'E'],
+      ['added', 'members L1', 'point B of L1', '', '2 m'],
+    ],
+  },
+  {
     title: 'a support of another kind',
     edits: [['members/L1.yaml', 'A: guide', 'A: pin']],
     told: [['changed', 'members L1', 'support at A of L1', 'guide', 'pin']],

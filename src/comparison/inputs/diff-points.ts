@@ -29,52 +29,69 @@ export function renamedPoints(
   );
 }
 
-/** What differs between the points of two states of a member. */
+/**
+ * The other reading of the same points: whatever stands at an old station is the old point, whatever it
+ * is called (a point put in between may have taken over a name). Undefined where two points would share
+ * a name then.
+ */
+export function pointsByStation(
+  earlier: BeamDefinition,
+  later: BeamDefinition,
+): ReadonlyMap<string, string> | undefined {
+  const tolerance = toleranceOf(later);
+  const there = earlier.points.map(({ name, x }) => {
+    const point = later.points.find((one) => Math.abs(one.x - x) <= tolerance);
+    return [name, point?.name ?? name] as const;
+  });
+  const taken = new Set(there.map(([, name]) => name));
+  return taken.size < there.length ? undefined : new Map(there);
+}
+
+/** What differs between the points of two states of a member; `names` read the earlier points in later names. */
 export function diffPoints(
   earlier: BeamDefinition,
   later: BeamDefinition,
+  names: (name: string) => string,
   sides: { readonly earlier: Manner; readonly later: Manner },
 ): readonly InputChange[] {
-  const renamed = renamedPoints(earlier, later);
   const tolerance = toleranceOf(later);
   const { mark } = later;
   const stand = { part: 'members', member: mark } as const;
   const what = (name: string): string => `point ${name} of ${mark}`;
-  const station = (point: BeamPoint, side: 'earlier' | 'later'): string =>
-    pointText(point, sides[side]);
   const found = earlier.points.flatMap((point): readonly InputChange[] => {
-    const to = renamed.get(point.name);
-    if (to !== undefined)
-      return [
-        { kind: 'renamed', ...stand, what: what(point.name), from: point.name, to },
-      ];
-    const there = later.points.find(({ name }) => name === point.name);
-    const from = station(point, 'earlier');
+    const to = names(point.name);
+    const there = later.points.find(({ name }) => name === to);
+    const from = pointText(point, sides.earlier);
     if (there === undefined)
       return [{ kind: 'removed', ...stand, what: what(point.name), from }];
-    if (Math.abs(there.x - point.x) <= tolerance) return [];
+    const renamed: InputChange = {
+      kind: 'renamed',
+      ...stand,
+      what: what(point.name),
+      from: point.name,
+      to,
+    };
+    const moved: InputChange = {
+      kind: 'moved',
+      ...stand,
+      what: what(to),
+      from,
+      to: pointText(there, sides.later),
+    };
     return [
-      {
-        kind: 'moved',
-        ...stand,
-        what: what(point.name),
-        from,
-        to: station(there, 'later'),
-      },
+      ...(to === point.name ? [] : [renamed]),
+      ...(Math.abs(there.x - point.x) <= tolerance ? [] : [moved]),
     ];
   });
-  const names = new Set([
-    ...earlier.points.map(({ name }) => name),
-    ...renamed.values(),
-  ]);
-  const added = later.points.filter(({ name }) => !names.has(name));
+  const known = new Set(earlier.points.map(({ name }) => names(name)));
+  const added = later.points.filter(({ name }) => !known.has(name));
   return [
     ...found,
     ...added.map((point): InputChange => ({
       kind: 'added',
       ...stand,
       what: what(point.name),
-      to: station(point, 'later'),
+      to: pointText(point, sides.later),
     })),
   ];
 }

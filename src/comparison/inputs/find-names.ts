@@ -1,6 +1,6 @@
 import type { Project } from '../../project/index.ts';
+import { pointNamesFor } from './compare-members.ts';
 import { rekeyedPairs } from './diff-entries.ts';
-import { renamedPoints } from './diff-points.ts';
 import type { Entry } from './entry.ts';
 import { areaEntries, caseEntries } from './loads-entries.ts';
 import { renamedMembers } from './match-members.ts';
@@ -39,7 +39,8 @@ export function findNames(earlier: Project, later: Project): Names {
   };
   const members = renamedMembers(earlier, later, withProperties);
   const member = translation(members);
-  return { ...withProperties, member, point: pointNames(earlier, later, member) };
+  const withMembers: Names = { ...withProperties, member };
+  return { ...withMembers, point: pointNames(earlier, later, withMembers) };
 }
 
 /** Marks of the cases of a project. */
@@ -48,17 +49,17 @@ export function casesOf({ loads }: Project): readonly string[] {
 }
 
 /** Points of every member that is on both sides. */
-function pointNames(
-  earlier: Project,
-  later: Project,
-  member: (mark: string) => string,
-): Names['point'] {
+function pointNames(earlier: Project, later: Project, names: Names): Names['point'] {
   const byMember = new Map(
     earlier.members.flatMap((beam) => {
-      const other = later.members.find(({ mark }) => mark === member(beam.mark));
-      return other === undefined
-        ? []
-        : [[beam.mark, renamedPoints(beam, other)] as const];
+      const other = later.members.find(({ mark }) => mark === names.member(beam.mark));
+      if (other === undefined) return [];
+      const points = pointNamesFor(
+        { project: earlier, beam },
+        { project: later, beam: other },
+        names,
+      );
+      return [[beam.mark, points] as const];
     }),
   );
   return (mark, name) => byMember.get(mark)?.get(name) ?? name;
