@@ -32,22 +32,25 @@ async function answerOf(
   path: string,
 ): Promise<{ readonly verified: Verified; readonly isDead: boolean }> {
   return await new Promise((settle) => {
+    const listeners = {
+      message: (verified: Verified) => done(verified, false),
+      messageerror: () =>
+        done({ path, failure: 'what was found could not be handed over' }, false),
+      error: (failure: Error) =>
+        done({ path, failure: `its thread died: ${failure.message}` }, true),
+      exit: (code: number) =>
+        done({ path, failure: `its thread ended with ${code}` }, true),
+    };
+    // Each by its name: the worker has listeners of its own, which must stay.
     const done = (verified: Verified, isDead: boolean): void => {
-      worker.removeAllListeners();
+      for (const [event, listener] of Object.entries(listeners))
+        worker.off(event, listener);
       // What a dying thread still has to say must not bring the program down.
-      worker.on('error', () => undefined);
+      if (isDead) worker.on('error', () => undefined);
       settle({ verified, isDead });
     };
-    worker.on('message', (verified: Verified) => done(verified, false));
-    worker.on('messageerror', () =>
-      done({ path, failure: 'what was found could not be handed over' }, false),
-    );
-    worker.on('error', (failure) =>
-      done({ path, failure: `its thread died: ${failure.message}` }, true),
-    );
-    worker.on('exit', (code) =>
-      done({ path, failure: `its thread ended with ${code}` }, true),
-    );
+    for (const [event, listener] of Object.entries(listeners))
+      worker.on(event, listener);
     worker.postMessage(path);
   });
 }
