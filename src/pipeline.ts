@@ -51,6 +51,7 @@ import {
   pictureFaults,
   setOtherwise,
   unknownMarks,
+  type Composed,
   type Report,
   type ResultsOptions,
 } from './report/index.ts';
@@ -163,49 +164,87 @@ export async function bindProject(
   const found = [...concerning(worked.diagnostics, options.only), ...unknown];
   const isStopped =
     unknown.length > 0 || (hasErrors(found) && options.keepGoing !== true);
-  if (worked.project === undefined || isStopped) return { worked, diagnostics: found };
-  const before = await openSuperseded(world, worked.project, workProject);
-  const { superseded } = before;
-  if (hasErrors(before.diagnostics) && options.keepGoing !== true)
-    return { worked, diagnostics: [...found, ...before.diagnostics] };
+  const { project } = worked;
+  if (project === undefined || isStopped) return { worked, diagnostics: found };
   tell('composing');
-  const { report, diagnostics } = composePackage(world, worked, {
-    ...options,
-    ...(superseded === undefined ? {} : { superseded }),
-  });
-  const all = [...found, ...before.diagnostics, ...diagnostics];
-  const { imageProblem, packageAttachments, writePdf } = await import('./pdf/index.ts');
-  const faulty =
-    report === undefined ? [] : pictureFaults(report, worked.project, imageProblem);
-  if (report === undefined || faulty.length > 0) {
-    return { worked, diagnostics: [...all, ...faulty] };
-  }
-  const laidOut = await layOutPackage(world, worked.project, report, tell);
+  const { report, checkPrints, diagnostics } = await compose(world, worked, options);
+  const all = [...found, ...diagnostics];
+  if (report === undefined) return { worked, diagnostics: all };
+  tell('layout');
+  const { document, fonts } = await layOutPackage(world, project, report);
   const json = resultsOf(worked, {
-    ...(options.only === undefined ? {} : { marks: options.only }),
-    ...(options.stations === undefined ? {} : { stations: options.stations }),
-    sheets: laidOut.document.sheets,
+    ...figuresAsked(options),
+    sheets: document.sheets,
   });
   tell('writing');
+  const { packageAttachments, writePdf } = await import('./pdf/index.ts');
+  const attachments = packageAttachments(sources, json);
   const pdf = await writePdf(
-    laidOut.document,
-    writeOptions(worked.project, laidOut.fonts, {
-      sources,
-      attachments: packageAttachments(sources, json),
-      options,
-    }),
+    document,
+    writeOptions(project, fonts, { sources, attachments, options }),
   );
+  const prints =
+    checkPrints && (await bindApart(world, project, checkPrints, { sources, options }));
   tell('done');
-  const { pages, sheets, remarks } = laidOut.document;
+  const remarks = [...document.remarks, ...(prints?.remarks ?? [])];
   return {
     worked,
     pdf,
+    ...(prints === undefined ? {} : { checkPrints: prints.pdf }),
     json,
     sources,
-    sheetCount: pages.length,
-    sheets,
+    sheetCount: document.pages.length,
+    sheets: document.sheets,
     diagnostics: [...all, ...remarks.map(setOtherwise)],
   };
+}
+
+function figuresAsked({ only, stations }: BindOptions): ResultsOptions {
+  return {
+    ...(only === undefined ? {} : { marks: only }),
+    ...(stations === undefined ? {} : { stations }),
+  };
+}
+
+/** The package as blocks, with what changed since the one that it replaces; none where an error forbids it. */
+async function compose(
+  world: World,
+  worked: WorkedProject,
+  options: BindOptions,
+): Promise<Composed> {
+  const { project } = worked;
+  if (project === undefined) return { diagnostics: [] };
+  const before = await openSuperseded(world, project, workProject);
+  if (hasErrors(before.diagnostics) && options.keepGoing !== true)
+    return { diagnostics: before.diagnostics };
+  const { superseded } = before;
+  const composed = composePackage(world, worked, {
+    ...options,
+    ...(superseded === undefined ? {} : { superseded }),
+  });
+  const found = [...before.diagnostics, ...composed.diagnostics];
+  if (composed.report === undefined) return { diagnostics: found };
+  const { imageProblem } = await import('./pdf/index.ts');
+  const faulty = pictureFaults(composed.report, project, imageProblem);
+  return faulty.length > 0
+    ? { diagnostics: [...found, ...faulty] }
+    : { ...composed, diagnostics: found };
+}
+
+/** Check prints as a PDF of their own, with nothing attached, and what was to be remarked on them. */
+async function bindApart(
+  world: World,
+  project: Project,
+  report: Report,
+  by: Pick<Required<Bound>, 'sources'> & { readonly options: BindOptions },
+): Promise<{ readonly pdf: Uint8Array; readonly remarks: readonly string[] }> {
+  const { document, fonts } = await layOutPackage(world, project, report);
+  const { writePdf } = await import('./pdf/index.ts');
+  const pdf = await writePdf(
+    document,
+    writeOptions(project, fonts, { ...by, attachments: [] }),
+  );
+  return { pdf, remarks: document.remarks };
 }
 
 /** A document on its pages, and the faces it was set in. */
@@ -219,9 +258,7 @@ async function layOutPackage(
   world: World,
   { images, theme }: Project,
   report: Report,
-  tell: (stage: Stage) => void,
 ): Promise<LaidOut> {
-  tell('layout');
   const [{ openFonts }, { createTypesetter }, { layOut }, { defaultTheme, layOver }] =
     await Promise.all([
       import('./font/index.ts'),

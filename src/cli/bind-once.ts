@@ -4,7 +4,12 @@ import type { Bound, Results, Stage } from '../index.ts';
 import type { Call } from './command.ts';
 import { good, usersMistake } from './exit-codes.ts';
 import { memberLines } from './member-lines.ts';
-import { outputProblem, writeOutputs, type OutputPaths } from './output-files.ts';
+import {
+  checkPrintsBeside,
+  outputProblem,
+  writeOutputs,
+  type OutputPaths,
+} from './output-files.ts';
 import { paintFor } from './paint.ts';
 import { startProgress } from './progress.ts';
 import { countDiagnostics, showDiagnostics } from './show-diagnostic.ts';
@@ -50,10 +55,14 @@ export async function bindOnce(call: Call, request: BindRequest): Promise<number
   });
   progress.end();
   if (request.isTimed) streams.err(timings.lines());
-  const { pdf, json } = bound;
+  const { pdf, json, checkPrints } = bound;
   if (pdf === undefined || json === undefined)
     return tellErrors(call, request, bound.diagnostics);
-  const { failed, isHalfWritten } = writeOutputs(world, request.paths, { pdf, json });
+  const { failed, isHalfWritten } = writeOutputs(world, request.paths, {
+    pdf,
+    json,
+    ...(checkPrints === undefined ? {} : { checkPrints }),
+  });
   if (failed.length > 0)
     return tellErrors(call, request, [...bound.diagnostics, ...failed], isHalfWritten);
   tellDiagnostics(call, request, bound.diagnostics);
@@ -126,6 +135,8 @@ function tellOutcome(
   streams.out(
     `${paint('good', `Bound ${sheets}:`)} ${paths.pdf}\nEvery figure of them: ${paths.json}\n`,
   );
+  if (bound.checkPrints !== undefined)
+    streams.out(`Check prints of worked steps: ${checkPrintsBeside(paths.pdf)}\n`);
 }
 
 /** The members of a run that are among some marks: the others were not asked for and are not missed. */

@@ -1,4 +1,4 @@
-import { basename, dirname, resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import type { Diagnostic } from '../diagnostics/index.ts';
 import type { World } from '../world/index.ts';
 
@@ -36,6 +36,13 @@ export function outputProblem(
   return undefined;
 }
 
+/** Where the check prints of an issued package go: beside its PDF, and with its name where that is another. */
+export function checkPrintsBeside(pdf: string): string {
+  const name = basename(pdf).replace(/\.pdf$/iu, '');
+  const own = name === 'package' ? 'check-prints.pdf' : `${name}.check-prints.pdf`;
+  return join(dirname(pdf), own);
+}
+
 /** What came of writing. */
 export interface Written {
   /** Empty where all went well. */
@@ -44,11 +51,15 @@ export interface Written {
   readonly isHalfWritten: boolean;
 }
 
-/** Writes both files, the package first: where a disk is full, nothing has been replaced yet. */
+/** Writes the files, the package first: where a disk is full, nothing has been replaced yet. */
 export function writeOutputs(
   world: World,
   { pdf, json }: OutputPaths,
-  bytes: { readonly pdf: Uint8Array; readonly json: string },
+  bytes: {
+    readonly pdf: Uint8Array;
+    readonly json: string;
+    readonly checkPrints?: Uint8Array;
+  },
 ): Written {
   const sheets = world.write(pdf, bytes.pdf);
   if ('refused' in sheets)
@@ -57,11 +68,16 @@ export function writeOutputs(
       isHalfWritten: false,
     };
   const figures = world.write(json, new TextEncoder().encode(bytes.json));
-  return 'refused' in figures
-    ? {
-        failed: [writeFailed(json, figures.refused, elsewhere('--json'))],
-        isHalfWritten: true,
-      }
+  if ('refused' in figures)
+    return {
+      failed: [writeFailed(json, figures.refused, elsewhere('--json'))],
+      isHalfWritten: true,
+    };
+  if (bytes.checkPrints === undefined) return { failed: [], isHalfWritten: false };
+  const beside = checkPrintsBeside(pdf);
+  const prints = world.write(beside, bytes.checkPrints);
+  return 'refused' in prints
+    ? { failed: [writeFailed(beside, prints.refused)], isHalfWritten: true }
     : { failed: [], isHalfWritten: false };
 }
 

@@ -3,7 +3,13 @@ import type { Project } from '../project/index.ts';
 import type { World } from '../world/index.ts';
 import { chosenMembers, markOf } from './asked-for.ts';
 import type { Part, Report } from './blocks.ts';
-import { checkPrints } from './check-prints.ts';
+import {
+  bindsCheckPrints,
+  checkPrints,
+  unmarkedFiles,
+  workedLeftOut,
+} from './check-prints.ts';
+import { composeCheckPrints } from './compose-check-prints.ts';
 import { composeReport } from './compose-report.ts';
 import { loadPathEdges } from './load-path-edges.ts';
 import { memberReport } from './member-outcomes.ts';
@@ -25,22 +31,45 @@ export interface PackageOptions {
   readonly superseded?: Superseded | UnknownChanges;
 }
 
+/** A package as blocks, and its check prints where they are bound on their own. */
+export interface Composed {
+  readonly report?: Report;
+  readonly checkPrints?: Report;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
 /** The package as blocks, from a worked project. */
 export function composePackage(
   world: World,
   worked: WorkedMembers,
   options: PackageOptions,
-): { readonly report?: Report; readonly diagnostics: readonly Diagnostic[] } {
+): Composed {
   const { project } = worked;
   if (project === undefined) return { diagnostics: [] };
   const sources = templateSources(world, project);
   const revision = revisionOf(worked, options, sources);
-  const input = inputOf(worked, project, options);
-  const { value, diagnostics } = composeReport(
-    revision === undefined ? input : { ...input, revision },
-    sources,
-  );
-  return { ...(value === undefined ? {} : { report: value }), diagnostics };
+  const marked = checkPrints(project, worked.members, options.only);
+  const isBoundWithin = bindsCheckPrints(project);
+  const input: ReportInput = {
+    ...inputOf(worked, project, options),
+    worked: isBoundWithin ? marked : [],
+    ...(revision === undefined ? {} : { revision }),
+  };
+  const report = composeReport(input, sources);
+  const apart =
+    isBoundWithin || marked.length === 0
+      ? undefined
+      : composeCheckPrints({ ...input, worked: marked }, sources);
+  return {
+    ...(report.value === undefined ? {} : { report: report.value }),
+    ...(apart?.value === undefined ? {} : { checkPrints: apart.value }),
+    diagnostics: [
+      ...workedLeftOut(project, marked),
+      ...unmarkedFiles(marked),
+      ...report.diagnostics,
+      ...(apart?.diagnostics ?? []),
+    ],
+  };
 }
 
 function inputOf(
@@ -59,7 +88,7 @@ function inputOf(
     combinations: worked.combinations,
     members: members.map((member) => memberReport(project, member)),
     loadPath: loadPathEdges(project, members.map(markOf)),
-    worked: checkPrints(project, worked.members, only),
+    worked: [],
     closures: only === undefined ? worked.closures : [],
     program,
     asIs,

@@ -5,16 +5,15 @@ import {
   assumptionFacts,
   basisFacts,
   cautionFacts,
-  coverFacts,
   derivedOf,
   nameOf,
 } from './contexts/package-facts.ts';
+import { coverFacts } from './contexts/cover-facts.ts';
 import { footOf } from './contexts/foot.ts';
 import { indexFacts } from './contexts/index-facts.ts';
 import { reactionFacts } from './contexts/reaction-facts.ts';
 import { revisionFacts } from './contexts/revision-facts.ts';
 import { checkPlans } from './check-plans.ts';
-import { workedLeftOut } from './check-prints.ts';
 import { fillToBlocks } from './fill-to-blocks.ts';
 import { numberEquations } from './numbering.ts';
 import type { Plan } from './plan.ts';
@@ -39,7 +38,7 @@ export function composeReport(
     sources,
     new Set(['cover', 'index', ...listed.map(({ anchor }) => anchor)]),
   );
-  const diagnostics: Diagnostic[] = [...workedLeftOut(input.project)];
+  const diagnostics: Diagnostic[] = [];
   const compose = (plan: Plan): Part => ({
     anchor: plan.anchor,
     title: plan.title,

@@ -17,7 +17,7 @@ export { faultyMembers } from './member-outcomes.ts';
 export { pictureFaults } from './picture-faults.ts';
 export { setOtherwise } from './set-otherwise.ts';
 export { composePackage } from './compose-package.ts';
-export type { PackageOptions } from './compose-package.ts';
+export type { Composed, PackageOptions } from './compose-package.ts';
 export { packageResults } from './package-results.ts';
 export type { ResultsOptions } from './package-results.ts';
 export { openSuperseded } from './revision/open-superseded.ts';

@@ -11,6 +11,7 @@ export const templateNames: readonly string[] = [
   'reactions',
   'closure',
   'check-print',
+  'check-prints',
   'check-step',
   'register',
   'echo',

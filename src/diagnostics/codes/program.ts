@@ -26,8 +26,8 @@ export const programCodes: Readonly<Record<ProgramCode, CodeEntry>> = {
   },
   'worked-left-out': {
     meaning:
-      'Check prints of worked steps are bound while a package is preliminary or for review; this one is past that.',
-    mend: 'Nothing, or mark the steps by `sumzero check`.',
+      'Check prints of worked steps are bound with the sheets while a package is preliminary or for review; this one is past that, and they are a PDF of their own.',
+    mend: 'Keep check-prints.pdf beside the package; `sumzero archive` does.',
   },
   'changes-unknown': {
     meaning:

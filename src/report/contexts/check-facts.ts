@@ -56,6 +56,25 @@ export function checkFacts(file: MarkedFile, input: ReportInput): object {
   };
 }
 
+/** Facts of the first sheet of check prints that are bound on their own: which package, which files. */
+export function checkCoverFacts(
+  { project, worked }: ReportInput,
+  prints: readonly { readonly anchor: string; readonly title: string }[],
+): object {
+  const { definition, files } = project;
+  const revision = definition.revisions.at(-1);
+  return {
+    number: definition.number,
+    title: definition.title,
+    status: definition.status.value,
+    revision: revision?.mark,
+    date: revision?.date,
+    count: worked.length,
+    prints,
+    files: files.map(({ path, sha256 }) => ({ path, sha256 })),
+  };
+}
+
 /** The member that the steps are for; nothing where the file names none. */
 function memberFacts({ member }: MarkedFile, { project }: ReportInput): object {
   if (member === undefined) return {};

@@ -14,6 +14,7 @@ export function footOf(
   },
 ): RunningFoot {
   const revision = definition.revisions.at(-1);
+  const supersededBy = successorOf(definition);
   return {
     project: definition.title,
     ...(definition.number === undefined ? {} : { number: definition.number }),
@@ -22,8 +23,23 @@ export function footOf(
     ...(revision?.date === undefined ? {} : { revisionDate: revision.date }),
     ...initials,
     status: definition.status.value,
+    ...(supersededBy === undefined ? {} : { supersededBy }),
   };
 }
+
+/** What replaces a superseded package, as one names it: `2031-014 B`; nothing where it is not named or the status is another. */
+export function successorOf({
+  status,
+  number: own,
+  supersededBy,
+}: ProjectDefinition): string | undefined {
+  if (status.value !== 'superseded' || supersededBy === undefined) return undefined;
+  const { number = own, revision } = supersededBy;
+  const isNamed = supersededBy.number !== undefined || revision !== undefined;
+  return isNamed ? [number, revision].filter(isGiven).join(' ') : undefined;
+}
+
+const isGiven = (text: string | undefined): text is string => text !== undefined;
 
 /** Initials and date, only where that person's own date stands: a program's mark is no signature. */
 export function initialsOf(person: Person | Worker | undefined): string {

@@ -1,11 +1,9 @@
-import { leftOutOf } from './left-out.ts';
 import type { Symbol } from '../../equation/index.ts';
 import type { FigureSpec } from '../../figure/index.ts';
 import type { Conventions, ProjectDefinition } from '../../project/index.ts';
 import type { Combination } from '../../standards/index.ts';
 import type { MemberReport, ReportInput } from '../report-input.ts';
 import { notationOf } from './notation.ts';
-import { commentCount } from './register-facts.ts';
 
 /** Members that were narrated. */
 export function derivedOf(
@@ -22,46 +20,6 @@ export function anchorOf(mark: string): string {
 /** Mark and title of a member as headings and the foot name it. */
 export function nameOf(mark: string, title: string | undefined): string {
   return title === undefined ? mark : `${mark} ${title}`;
-}
-
-/** Facts of the cover. */
-export function coverFacts(input: ReportInput): object {
-  const { project, members, combinations } = input;
-  const { definition } = project;
-  const revision = definition.revisions.at(-1);
-  const open = definition.assumptions.filter(({ confirmed }) => !confirmed);
-  const { prepared, checked, approved } = definition.people;
-  return {
-    ...definition,
-    discipline: definition.discipline.value,
-    status: definition.status.value,
-    isIssued: definition.status.value === 'issued',
-    isVoid: definition.status.value === 'void',
-    isSuperseded: definition.status.value === 'superseded',
-    revision: revision?.mark,
-    date: revision?.date,
-    people: [
-      { role: 'Prepared', ...prepared, isSigned: prepared?.date !== undefined },
-      { role: 'Checked', ...checked, isSigned: checked?.date !== undefined },
-      { role: 'Approved', ...approved, isSigned: approved?.date !== undefined },
-    ],
-    openAssumptions: open.length,
-    comments: commentCount(input),
-    openTracks: open.flatMap(({ track }) => (track === undefined ? [] : [track])),
-    failed: members.flatMap((member) =>
-      member.kind === 'failed' ? [member.mark] : [],
-    ),
-    failing: derivedOf(members).reduce(
-      (all, { derivation }) => all + derivation.summary.failing,
-      0,
-    ),
-    failingMembers: derivedOf(members).flatMap(({ derivation: { mark, summary } }) =>
-      summary.failing > 0 ? [{ mark, anchor: anchorOf(mark) }] : [],
-    ),
-    untaken: combinations.untaken,
-    leftOut: leftOutOf(project, members),
-    asIs: input.asIs,
-  };
 }
 
 /** Facts of the basis of design. */

@@ -14,9 +14,9 @@ import {
 } from '../../units/index.ts';
 import type { Part } from '../blocks.ts';
 import type { ReportInput } from '../report-input.ts';
-import { keptCheck } from '../revision/revise.ts';
+import { keptCheck } from '../revision/kept-check.ts';
 import { initialsOf } from './foot.ts';
-import { anchorOf, nameOf } from './package-facts.ts';
+import { anchorOf } from './package-facts.ts';
 
 /**
  * Facts of the revision sheet: from which revision to which, what changed and by how much, and the
@@ -42,16 +42,20 @@ export function revisionFacts(input: ReportInput, reached: readonly Part[]): obj
     program: input.program,
     earlier: comparison.earlier,
     isAlike: isAlike(comparison),
-    checks: comparison.checks.filter(only).map(checkFacts),
+    checks: comparison.checks.filter(only).map((check, index, all) => ({
+      ...checkFacts(check),
+      isFirst: check.member !== all[index - 1]?.member,
+    })),
     outcomes: comparison.outcomes.filter(only).map((one) => ({
       ...one,
       anchor: anchorOf(one.member),
       is: outcomeWords[one.kind],
     })),
-    members: comparison.reach.filter(only).map((one) => reachFacts(one, input)),
-    parts: reached
-      .filter(({ anchor }) => !comparison.reach.some(isOf(anchor)))
-      .map(({ anchor, title }) => ({ anchor, title })),
+    parts: reached.map(({ anchor, title }) => ({
+      anchor,
+      title,
+      ...reachFacts(comparison.reach.find(({ member }) => anchorOf(member) === anchor)),
+    })),
     inputs: comparison.inputs.filter(only),
     results: resultFacts(comparison, definition.figures.value).filter(only),
     own: initialsOf(definition.people.checked),
@@ -73,11 +77,6 @@ function onlyOf(
   ]);
   return ({ member }) => member === undefined || held.has(member) || !now.has(member);
 }
-
-const isOf =
-  (anchor: string) =>
-  ({ member }: Reach): boolean =>
-    anchorOf(member) === anchor;
 
 const outcomeWords = {
   'no longer solved': 'has no results any more',
@@ -101,11 +100,10 @@ function checkFacts({ member, what, kind, before, after }: CheckChange): object 
 const ratioText = ({ ratio, passes }: NonNullable<CheckChange['after']>): string =>
   `${formatRatio(ratio)} ${passes ? 'OK' : 'not OK'}`;
 
-function reachFacts({ member, by, from }: Reach, { project }: ReportInput): object {
-  const title = project.members.find(({ mark }) => mark === member)?.title;
+function reachFacts(reach: Reach | undefined): object {
+  if (reach === undefined) return { isText: true };
+  const { by, from } = reach;
   return {
-    name: nameOf(member, title),
-    anchor: anchorOf(member),
     isOwn: by === 'definition',
     isProject: by === 'project',
     from: from.map((mark) => ({ mark, anchor: anchorOf(mark) })),

@@ -1,13 +1,12 @@
 import { compare, type Comparison } from '../../comparison/index.ts';
 import type { ProjectDefinition } from '../../project/index.ts';
 import type { Part } from '../blocks.ts';
-import { initialsOf } from '../contexts/foot.ts';
 import { anchorOf } from '../contexts/package-facts.ts';
 import { packageResults } from '../package-results.ts';
 import type { RevisionInput } from '../report-input.ts';
 import type { WorkedMembers } from '../worked-members.ts';
+import { keptCheck } from './kept-check.ts';
 import { hasMarks, markBlocks } from './mark-blocks.ts';
-import { peopleOfThisRevision } from './own-date.ts';
 import type { Superseded } from './superseded.ts';
 
 /** What a revision changed, as the package is to tell it. */
@@ -59,19 +58,6 @@ export function revisePart(
     },
     isReached,
   };
-}
-
-/** The check of the revision before, where it counts there and none of the present revision's own stands: `RT 2031-03-14, rev A`. */
-export function keptCheck(
-  definition: ProjectDefinition,
-  { earlier }: RevisionInput,
-): string | undefined {
-  if (peopleOfThisRevision(definition, earlier).checked?.date !== undefined)
-    return undefined;
-  const initials = initialsOf(peopleOfThisRevision(earlier).checked);
-  const mark = earlier.revisions.at(-1)?.mark;
-  if (initials === '') return undefined;
-  return mark === undefined ? initials : `${initials}, rev ${mark}`;
 }
 
 /** The part of the same anchor; of a member that was renamed that of its mark then. */
