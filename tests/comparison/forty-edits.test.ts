@@ -453,6 +453,15 @@ const depotEdits: readonly Case[] = [
     ],
   },
   {
+    title: 'a point renamed that is braced and carried at',
+    edits: [
+      ['members/G1.yaml', 'C: +5 ft 6 in', 'D: +5 ft 6 in'],
+      ['members/G1.yaml', 'at: [ "5", C ]', 'at: [ "5", D ]'],
+      ['members/G1.yaml', 'top: [ "3", "5", C ]', 'top: [ "3", "5", D ]'],
+    ],
+    told: [['renamed', 'members G1', 'point C of G1', 'C', 'D']],
+  },
+  {
     title: 'a factor on a load and its reason',
     edits: [
       [
@@ -698,9 +707,15 @@ const silent: readonly (readonly [
     ],
   ],
   [
-    'short and long forms of a support',
+    'short and long forms of a support and of a direction',
     boathouse,
     [
+      [
+        'members/D1.yaml',
+        'point: 5 kN, at: B',
+        'point: 5 kN, direction: 270 deg, at: B',
+      ],
+      ['members/L1.yaml', 'direction: left', 'direction: -180 deg'],
       ['members/F1.yaml', 'D: roller }', 'D: { type: roller, normal: 90 deg } }'],
       ['members/L1.yaml', 'A: guide', 'A: { type: guide }'],
     ],

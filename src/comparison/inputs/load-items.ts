@@ -208,7 +208,9 @@ function factorTraits(factor: LoadFactor | undefined): readonly Trait[] {
 }
 
 function directionOf(degrees: number): Trait {
-  const turned = ((degrees % 360) + 360) % 360;
+  // Degrees that were worked out of radians are off by a last digit.
+  const whole = Number(degrees.toPrecision(12));
+  const turned = ((whole % 360) + 360) % 360;
   const named = directions.get(turned);
   return {
     word: 'direction of',

@@ -56,7 +56,8 @@ function placeEntry({ beam, names }: Axis, mark: string): Bare {
 }
 
 /** What its limits and limit states read. */
-function judgedEntry({ beam, names }: Axis, mark: string): Bare {
+function judgedEntry(axis: Axis, mark: string): Bare {
+  const { beam, names } = axis;
   const { deflectionLimits, cantilevers, bracing, uses } = beam;
   return {
     key: 'judged',
@@ -68,11 +69,19 @@ function judgedEntry({ beam, names }: Axis, mark: string): Bare {
         deflectionLimits?.length === 0 ? 'none' : undefined,
       ),
       textField(`length of cantilevers in limits of ${mark}`, cantilevers),
-      textField(`bracing at the top of ${mark}`, bracing?.top),
-      textField(`bracing at the bottom of ${mark}`, bracing?.bottom),
+      textField(`bracing at the top of ${mark}`, bracedAt(bracing?.top, axis)),
+      textField(`bracing at the bottom of ${mark}`, bracedAt(bracing?.bottom, axis)),
       setField(`grounds of ${mark}`, uses.map(names.id)),
     ],
   };
+}
+
+/** Where a flange is braced, its points by their later names. */
+function bracedAt(text: string | undefined, { beam, names }: Axis): string | undefined {
+  return text
+    ?.split(/,\s*/u)
+    .map((name) => names.point(beam.mark, name))
+    .join(', ');
 }
 
 function supportEntry(support: BeamSupport, axis: Axis, mark: string): Bare {

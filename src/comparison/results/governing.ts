@@ -18,8 +18,9 @@ export interface Governing {
   readonly figure: ComparedFigure;
 }
 
-/** The words of the envelopes that either side has. */
+/** Which values of two states of a member stand in pairs. */
 export interface EnvelopeWords {
+  /** True where both sides have envelopes of combinations; else the envelope over whatever there is compares. */
   readonly isSplit: boolean;
   /** True where limits on deflection are judged on both sides. */
   readonly isLimited: boolean;
@@ -27,7 +28,7 @@ export interface EnvelopeWords {
 
 /** How the governing values of two states of a member are told, so that they stand in pairs. */
 export function wordsFor(one: BeamResults, other: BeamResults): EnvelopeWords {
-  const isSplit = [one, other].some(
+  const isSplit = [one, other].every(
     ({ envelopes }) => envelopes.strength !== null || envelopes.service !== null,
   );
   const isLimited = [one, other].every(({ checks }) =>

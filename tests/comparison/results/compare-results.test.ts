@@ -107,6 +107,26 @@ describe('compareResults', () => {
     ]);
   });
 
+  test('compares cases with combinations where one side has no combinations', () => {
+    const side = (rest: string): Results =>
+      workedSide({
+        'project.yaml': project('us'),
+        'loads.yaml': `cases: { L: { kind: live } }\n${rest}`,
+        'members/b1.yaml': plainBeam('B1', '{ case: L, point: 4 kip, at: 6 ft }'),
+      }).results;
+    const { results } = compareResults(
+      side(''),
+      side('combinations: [ { mark: U, factors: { L: 1.6 } } ]\n'),
+    );
+    const [moment] = results;
+    expect(moment).toMatchObject({
+      what: 'greatest moment',
+      before: { entry: 'L' },
+      after: { entry: 'U' },
+    });
+    expect(moment?.share).toBeCloseTo(0.6, 9);
+  });
+
   test('tells newly failing checks first, of whatever member', () => {
     const side = (first: number, second: number): Results =>
       workedSide({
