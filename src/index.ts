@@ -7,7 +7,13 @@ export { bindProject, resultsOf, workProject } from './pipeline.ts';
 export type { BindOptions, Bound, Stage, WorkedProject } from './pipeline.ts';
 export { composePackage, concerning, markOf, unknownMarks } from './report/index.ts';
 export { checkJson, checkWorked, summarise } from './review/index.ts';
-export type { MarkedFile, MarkedStep, PersonSummary } from './review/index.ts';
+export type {
+  GroupSummary,
+  MarkedFile,
+  MarkedStep,
+  SlipCount,
+  WorkSummary,
+} from './review/index.ts';
 export { compare, comparisonJson, isAlike } from './comparison/index.ts';
 export type {
   CheckChange,

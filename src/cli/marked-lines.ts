@@ -1,4 +1,10 @@
-import type { MarkedFile, MarkedStep, PersonSummary } from '../index.ts';
+import type {
+  GroupSummary,
+  MarkedFile,
+  MarkedStep,
+  SlipCount,
+  WorkSummary,
+} from '../index.ts';
 import { printable, type Paint, type Role } from './paint.ts';
 
 const roles: Readonly<Record<MarkedStep['verdict'], Role>> = {
@@ -27,9 +33,7 @@ function loadsWords({ loads, isLoadsChosen }: MarkedFile): string {
 
 function stepLines(step: MarkedStep, paint: Paint): string {
   const { verdict, findings, remarks, expected } = step;
-  const written = [step.claim, step.written, ...step.concluded, step.note]
-    .filter((part) => part !== undefined)
-    .join('; ');
+  const written = writtenLine(step);
   const lines = [
     `  ${String(step.step).padStart(2)}  ${paint(roles[verdict], verdict.padEnd(7))}  ${printable(written)}`,
     ...findings.map(
@@ -44,14 +48,61 @@ function stepLines(step: MarkedStep, paint: Paint): string {
   return `${lines.join('\n')}\n`;
 }
 
-/** The summary for whoever looks after the work: by person, how many steps got which mark, and the kinds of slip. */
-export function peopleLines(people: readonly PersonSummary[], paint: Paint): string {
-  const lines = people.map(({ person, files: count, marks, kinds }) => {
-    const name = person === '' ? 'nobody named' : printable(person);
-    const sheets = `${count} sheet${count === 1 ? '' : 's'}`;
-    const steps = `${marks.right} right, ${marks.wrong} wrong, ${marks.follows} following, ${marks.unread} not read`;
-    const slips = kinds.map(({ kind, count: times }) => `${kind} ${times}`).join(', ');
-    return `  ${name}: ${sheets}; ${steps}${slips === '' ? '' : `; slips: ${slips}`}\n`;
+/** A step as it was written, in one line: `forces up on A to H: RA - VH = 0, so VH = 2 kip`. */
+function writtenLine({ claim, part, written, concluded, note }: MarkedStep): string {
+  const about = [claim, part === undefined ? undefined : `on ${part}`]
+    .filter((one) => one !== undefined)
+    .join(' ');
+  const so = concluded.length === 0 ? undefined : `so ${concluded.join(', ')}`;
+  const said = [written, so, note].filter((one) => one !== undefined).join(', ');
+  return [about, said].filter((one) => one !== '').join(': ');
+}
+
+/** The summary for whoever looks after the work: how many steps got which mark, the kinds of slip and where they are, then the same by person. */
+export function summaryLines({ whole, people }: WorkSummary, paint: Paint): string {
+  const slips = whole.kinds.map((one) => `  ${slipLine(one)}\n`);
+  const names = people.map(({ person }) =>
+    person === '' ? 'nobody named' : printable(person),
+  );
+  const width = Math.max(0, ...names.map((name) => name.length));
+  const persons = people.map((group, index) => {
+    const kinds = group.kinds.map(({ kind, count }) => `${kind} ${count}`).join(', ');
+    const tail = kinds === '' ? '' : `; ${kinds}`;
+    return `  ${(names[index] ?? '').padEnd(width)}  ${groupLine(group)}${tail}\n`;
   });
-  return `${paint('strong', 'Summary')}\n${lines.join('')}`;
+  return [
+    `${paint('strong', 'Summary')}\n  ${groupLine(whole)}\n`,
+    ...(slips.length === 0 ? [] : [`${paint('strong', 'Slips')}\n`, ...slips]),
+    `${paint('strong', 'By person')}\n`,
+    ...persons,
+  ].join('');
+}
+
+/** So many places of a kind of slip are named. */
+const mostPlaces = 6;
+
+function slipLine({ kind, count, places }: SlipCount): string {
+  const named = places
+    .slice(0, mostPlaces)
+    .map(({ file, member, step }) => `${printable(member ?? file)} step ${step}`);
+  const more = places.length - named.length;
+  const rest = more > 0 ? [`${more} more`] : [];
+  return `${String(count).padStart(3)} ${kind}: ${[...named, ...rest].join(', ')}`;
+}
+
+function groupLine({ files, unmarked, marks }: GroupSummary): string {
+  const steps = marks.right + marks.wrong + marks.follows + marks.unread;
+  const told = [
+    `${marks.right} right`,
+    ...(marks.wrong === 0 ? [] : [`${marks.wrong} wrong`]),
+    ...(marks.follows === 0 ? [] : [`${marks.follows} following from a slip`]),
+    ...(marks.unread === 0 ? [] : [`${marks.unread} not read`]),
+  ].join(', ');
+  const lost =
+    unmarked === 0 ? '' : `; ${counted(unmarked, 'sheet')} not marked at all`;
+  return `${counted(files, 'sheet')}, ${counted(steps, 'step')}: ${told}${lost}`;
+}
+
+function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
 }

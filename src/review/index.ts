@@ -27,7 +27,7 @@
 export { checkJson } from './check-json.ts';
 export { checkWorked } from './check-worked.ts';
 export { summarise } from './summarise.ts';
-export type { PersonSummary } from './summarise.ts';
+export type { GroupSummary, SlipCount, WorkSummary } from './summarise.ts';
 export type { Comment, MarkedFile, MarkedStep, MarkSummary } from './marked.ts';
 export type { Finding, FindingKind, Verdict } from './verdict.ts';
 export type {

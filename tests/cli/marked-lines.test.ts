@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { markedLines, peopleLines } from '../../src/cli/marked-lines.ts';
+import { markedLines, summaryLines } from '../../src/cli/marked-lines.ts';
 import { paintFor } from '../../src/cli/paint.ts';
 import { summarise, type MarkedFile } from '../../src/review/index.ts';
 
@@ -31,7 +31,7 @@ describe('markedLines', () => {
   test('shows a step with its mark, its finding beneath, and which loading was taken', () => {
     const text = markedLines(file, paintFor(false));
     expect(text).toContain('S2, for L (not said; the reading with the fewest slips)');
-    expect(text).toMatch(/ 1 {2}wrong .*forces up; RA = .*; RA = 1 kip\n/);
+    expect(text).toMatch(/ 1 {2}wrong .*forces up: RA = .*, so RA = 1 kip\n/);
     expect(text).toContain('sign at P: P acts down.');
   });
 
@@ -40,10 +40,29 @@ describe('markedLines', () => {
   });
 });
 
-describe('peopleLines', () => {
-  test('counts marks and slips of each person', () => {
-    expect(peopleLines(summarise([file]), paintFor(false))).toContain(
-      'nobody named: 1 sheet; 0 right, 1 wrong, 0 following, 0 not read; slips: sign 1',
+describe('summaryLines', () => {
+  test('counts marks over the project, and names where each kind of slip is', () => {
+    const text = summaryLines(summarise([file]), paintFor(false));
+    expect(text).toContain('Summary\n  1 sheet, 1 step: 0 right, 1 wrong\n');
+    expect(text).toContain('  1 sign: S2 step 1\n');
+  });
+
+  test('gives each person a line, with what was never found left out', () => {
+    const named = { ...file, prepared: { name: 'J. Rowan' } };
+    const lines = summaryLines(summarise([file, named]), paintFor(false)).split('\n');
+    expect(lines).toContain(
+      '  nobody named  1 sheet, 1 step: 0 right, 1 wrong; sign 1',
     );
+    expect(lines).toContain(
+      '  J. Rowan      1 sheet, 1 step: 0 right, 1 wrong; sign 1',
+    );
+  });
+
+  test('says of the seventh and later places only how many there are', () => {
+    const step = file.steps[0]!;
+    const steps = Array.from({ length: 8 }, (_, at) => ({ ...step, step: at + 1 }));
+    const text = summaryLines(summarise([{ ...file, steps }]), paintFor(false));
+    expect(text).toContain('  8 sign: S2 step 1, S2 step 2');
+    expect(text).toContain('S2 step 6, 2 more\n');
   });
 });

@@ -113,15 +113,26 @@ describe('checkJson and summarise', () => {
     });
   });
 
-  test('slips are counted by person', () => {
+  test('slips are counted by person and over the project, with their places', () => {
     const named = `prepared: { name: J. Rowan }\n${head}steps:\n${turned}`;
-    expect(summarise([marked(named), marked(named)])).toEqual([
-      {
-        person: 'J. Rowan',
-        files: 2,
-        marks: { right: 0, wrong: 2, follows: 0, unread: 0 },
-        kinds: [{ kind: 'sign', count: 2 }],
-      },
-    ]);
+    const one = { file: 'worked/a.yaml', member: 'S1', step: 1 };
+    const group = {
+      files: 2,
+      unmarked: 0,
+      marks: { right: 0, wrong: 2, follows: 0, unread: 0 },
+      kinds: [
+        { kind: 'sign', count: 2, places: [one, { ...one, file: 'worked/b.yaml' }] },
+      ],
+    };
+    const files = [marked(named), { ...marked(named), file: 'worked/b.yaml' }];
+    expect(summarise(files)).toEqual({
+      whole: group,
+      people: [{ person: 'J. Rowan', ...group }],
+    });
+  });
+
+  test('a file that cannot be marked is counted as one', () => {
+    const { whole } = summarise([marked('member: Z\nsteps: []\n')]);
+    expect(whole).toMatchObject({ files: 1, unmarked: 1 });
   });
 });

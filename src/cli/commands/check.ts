@@ -1,8 +1,8 @@
 import { hasErrors, placeIn, type Diagnostic } from '../../diagnostics/index.ts';
-import type { MarkedFile, PersonSummary, WorkedProject } from '../../index.ts';
+import type { MarkedFile, WorkedProject, WorkSummary } from '../../index.ts';
 import type { Call, Command } from '../command.ts';
 import { good, usersMistake } from '../exit-codes.ts';
-import { markedLines, peopleLines } from '../marked-lines.ts';
+import { markedLines, summaryLines } from '../marked-lines.ts';
 import { paintFor } from '../paint.ts';
 import { startProgress } from '../progress.ts';
 import { folderIn } from '../project-folder.ts';
@@ -58,7 +58,7 @@ async function runCheck(call: Call): Promise<number | UsageFault> {
   );
   return given.has('json')
     ? await printJson(call, files, showing)
-    : printMarks(call, files, { worked, showing, people: summarise(files) });
+    : printMarks(call, files, { worked, showing, summary: summarise(files) });
 }
 
 /** A file by its path or by its name alone. */
@@ -99,18 +99,18 @@ function printMarks(
   {
     worked,
     showing,
-    people,
+    summary,
   }: {
     readonly worked: WorkedProject;
     readonly showing: Showing;
-    readonly people: readonly PersonSummary[];
+    readonly summary: WorkSummary;
   },
 ): number {
   const paint = paintFor(streams.coloured.out);
   if (files.length === 0)
     streams.out('There are no worked steps: worked/ holds no .yaml file.\n');
   for (const file of files) streams.out(markedLines(file, paint));
-  if (files.length > 0) streams.out(peopleLines(people, paint));
+  if (files.length > 0) streams.out(summaryLines(summary, paint));
   const found: readonly Diagnostic[] = [
     ...worked.diagnostics.filter((one) => hasErrors([one])),
     ...files.flatMap(({ fault, remarks }) => [
