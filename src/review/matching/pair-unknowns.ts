@@ -1,7 +1,7 @@
 import type { Sum } from '../../statics/index.ts';
 import type { Atom } from './atoms.ts';
-import { isClose } from './closeness.ts';
-import { conversionIn, costs, type Slip } from './slips.ts';
+import { isNear } from './closeness.ts';
+import { conversionIn, costs, priceOfUnit, type Slip } from './slips.ts';
 import type { WorkerTerm } from './worker-terms.ts';
 
 /** The unknowns of a line, paired with those of the sum by their names. */
@@ -45,14 +45,17 @@ function shareSlips(
 ): readonly Slip[] {
   const [taken, belongs] = [Math.abs(share), Math.abs(atom.factor)];
   const atoms = [atom];
-  const isSize = isClose(taken, belongs) || (taken === 0 && belongs <= 1e-9);
+  const isSize = isNear(taken, belongs) || (taken === 0 && belongs <= 1e-9);
   const turned = (cost: number): readonly Slip[] =>
     share * atom.factor < 0 ? [{ kind: 'sign', cost, term, atoms }] : [];
   if (isSize) return turned(costs.sign);
   const also = turned(costs.signToo);
   const ratio = belongs === 0 ? 0 : taken / belongs;
-  if (conversionIn(ratio) !== undefined)
-    return [...also, { kind: 'unit', cost: costs.unit, term, atoms, taken: ratio }];
+  const conversion = conversionIn(ratio);
+  if (conversion !== undefined) {
+    const cost = priceOfUnit(conversion);
+    return [...also, { kind: 'unit', cost, term, atoms, taken: ratio }];
+  }
   const hasArm = sum.kind === 'moments' && atom.quantity === 'force';
   // A force square to the sum has no part in it.
   if (!hasArm && belongs <= 1e-9)

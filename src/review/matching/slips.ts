@@ -34,6 +34,8 @@ export const costs = {
   /** A turned sign on a term that has another slip. */
   signToo: 0.9,
   unit: 1.1,
+  /** A factor between systems of units: less likely, and near enough to 1 to be met by chance. */
+  system: 1.3,
   arm: 1.2,
   resultant: 1.25,
   /** The wrong part of a slanting force. */
@@ -44,15 +46,16 @@ export const costs = {
   missing: 1.5,
   extra: 2.5,
   /** Each further thing that one number stands for. */
-  lump: 0.02,
+  lump: 0.05,
   /** Each further number that stands for one thing. */
-  split: 0.03,
+  split: 0.3,
   /** Rightly rounded to fewer figures than asked: no slip, yet worth a word. */
   rounding: 0.3,
 } as const;
 
 /** Factors that slip in when units are converted, or are not. */
-const conversions = [12, 144, 1000, 1e6, 100, 4.448222, 0.3048, 1.355818];
+const conversions = [12, 144, 1000, 1e6, 100];
+const systems = [4.448222, 0.3048, 1.355818];
 
 /** The slips that turn what an atom adds into what a term says; undefined where none does. */
 export function slipsOf(
@@ -78,8 +81,9 @@ function ownSlip(
   const worth = Math.abs(worthOf(atom));
   const atoms = [atom];
   const ratio = worth === 0 ? 0 : written / worth;
-  if (conversionIn(ratio) !== undefined)
-    return { kind: 'unit', cost: costs.unit, term, atoms, taken: ratio };
+  const conversion = conversionIn(ratio);
+  if (conversion !== undefined)
+    return { kind: 'unit', cost: priceOfUnit(conversion), term, atoms, taken: ratio };
   return sum.kind === 'moments' && atom.quantity === 'force'
     ? momentSlip(term, written, atom)
     : sizeSlip(term, atom, {
@@ -92,9 +96,14 @@ function ownSlip(
 
 /** The factor of a conversion that two sizes are apart, where they are. */
 export function conversionIn(ratio: number): number | undefined {
-  return conversions.find(
+  return [...conversions, ...systems].find(
     (factor) => isNear(ratio, factor) || isNear(ratio, 1 / factor),
   );
+}
+
+/** What a factor of units costs. */
+export function priceOfUnit(conversion: number): number {
+  return systems.includes(conversion) ? costs.system : costs.unit;
 }
 
 /** The unit in which a term that is one number was written; undefined for a product. */

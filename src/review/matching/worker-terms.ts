@@ -4,6 +4,7 @@ import {
   type Meanings,
   type WorkingFault,
 } from '../reading/linear-form.ts';
+import { isSame } from './closeness.ts';
 import type { Extent, Written, WrittenLine } from '../reading/written.ts';
 
 /** A term of a worker's line, brought to the left of the equals sign. */
@@ -143,10 +144,8 @@ function multipliedOut(of: Written, meanings: Meanings): Written | undefined {
  */
 function spreadOf(of: Written): number {
   switch (of.kind) {
-    case 'number': {
-      const share = of.lastPlace / Math.abs(of.quantity.si || 1);
-      return share <= 0.01 * (1 + 1e-9) ? share : 0;
-    }
+    case 'number':
+      return placeShare(of);
     case 'product':
       return of.factors.reduce((all, factor) => all + spreadOf(factor), 0);
     case 'quotient':
@@ -157,6 +156,23 @@ function spreadOf(of: Written): number {
     case 'call':
       return 0;
   }
+}
+
+/** One unit of the last place as a share; zeros at the end of a whole number (1560 lb) may only hold its places. */
+function placeShare({
+  quantity: { si, unit },
+  lastPlace,
+}: Extract<Written, { kind: 'number' }>): number {
+  const size = Math.abs(si || 1);
+  const most = 0.01 * (1 + 1e-9) * size;
+  let place = lastPlace;
+  if (isSame(lastPlace, unit.inSi))
+    while (
+      place * 10 <= most &&
+      isSame(size / (place * 10), Math.round(size / (place * 10)))
+    )
+      place *= 10;
+  return place <= most ? place / size : 0;
 }
 
 /** The factors of a term that are known numbers. */
