@@ -123,6 +123,7 @@ export function criteriaEntries(of: ProjectDefinition, names: Names): readonly E
         key: `design load ${load.item}`,
         what,
         whole: load.value,
+        rekeyed: { kind: 'renamed', name: load.item },
         fields: [
           textField(what, load.value),
           textField(`symbol of ${what}`, load.symbol),
