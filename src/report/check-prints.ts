@@ -44,14 +44,14 @@ export function workedLeftOut(
 
 /** A remark for each worked file that could not be marked, with its place: it stops nothing else. */
 export function unmarkedFiles(marked: readonly MarkedFile[]): readonly Diagnostic[] {
-  return marked.flatMap(({ file, fault }) =>
+  return marked.flatMap(({ fault }) =>
     fault === undefined
       ? []
       : [
           {
             ...fault,
             severity: 'remark' as const,
-            message: `${file} is not marked: ${fault.message}`,
+            message: `the steps are not marked: ${fault.message}`,
           },
         ],
   );

@@ -2,7 +2,7 @@ import { hasErrors, type Diagnostic, type Outcome } from '../diagnostics/index.t
 import type { Part, Report } from './blocks.ts';
 import { checkPlans } from './check-plans.ts';
 import { checkCoverFacts } from './contexts/check-facts.ts';
-import { footOf } from './contexts/foot.ts';
+import { footOf, stampOf } from './contexts/foot.ts';
 import { fillToBlocks } from './fill-to-blocks.ts';
 import type { Plan } from './plan.ts';
 import type { ReportInput } from './report-input.ts';
@@ -48,6 +48,7 @@ export function composeCheckPrints(
       language: 'en',
       paper: definition.paper.value,
       parts,
+      ...stampOf(definition),
     },
   };
 }

@@ -9,7 +9,7 @@ import {
   nameOf,
 } from './contexts/package-facts.ts';
 import { coverFacts } from './contexts/cover-facts.ts';
-import { footOf } from './contexts/foot.ts';
+import { footOf, stampOf } from './contexts/foot.ts';
 import { indexFacts } from './contexts/index-facts.ts';
 import { reactionFacts } from './contexts/reaction-facts.ts';
 import { revisionFacts } from './contexts/revision-facts.ts';
@@ -66,7 +66,6 @@ export function composeReport(
     ...body.map(({ part }) => part),
   ];
   if (hasErrors(diagnostics)) return { diagnostics };
-  const status = definition.status.value;
   const mark = definition.revisions.at(-1)?.mark;
   return {
     diagnostics,
@@ -76,7 +75,7 @@ export function composeReport(
       language: 'en',
       paper: definition.paper.value,
       parts,
-      ...(status === 'void' || status === 'superseded' ? { stamp: status } : {}),
+      ...stampOf(definition),
       ...(hasRevision(input) && mark !== undefined ? { changeMark: mark } : {}),
     },
   };

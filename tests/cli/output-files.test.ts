@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { outputProblem, writeOutputs } from '../../src/cli/output-files.ts';
+import {
+  checkPrintsBeside,
+  outputProblem,
+  writeOutputs,
+} from '../../src/cli/output-files.ts';
 import { memoryWorld, type World } from '../../src/world/index.ts';
 
 const world = memoryWorld({ 'shed/project.yaml': '', 'issue/old.pdf': '' });
@@ -74,4 +78,14 @@ describe('writing a package', () => {
     expect(failed[0]?.hints[0]).toContain('--json FILE');
     expect(isHalfWritten).toBe(true);
   });
+});
+
+test('check prints go beside the package, and by its name where it has one of its own', () => {
+  expect(checkPrintsBeside('shed/package.pdf')).toBe('shed/check-prints.pdf');
+  expect(checkPrintsBeside('issue/A.pdf')).toBe('issue/A.check-prints.pdf');
+  const empty = memoryWorld({});
+  const paths = { pdf: 'shed/package.pdf', json: 'shed/results.json' };
+  const one = new Uint8Array([1]);
+  writeOutputs(empty, paths, { pdf: one, json: '{}', checkPrints: one });
+  expect([...empty.files.keys()]).toContain('shed/check-prints.pdf');
 });

@@ -64,16 +64,35 @@ describe('check prints', () => {
       expect(composed(status).parts.filter(isCheck)).toEqual([]);
   });
 
-  test('that are left out of an issued package are told of', () => {
-    expect(composing('issued').diagnostics).toMatchObject([
+  test('of an issued package are a document of their own, and it is told where they are', () => {
+    const { checkPrints, diagnostics } = composing('issued');
+    expect(checkPrints?.parts.map(({ anchor }) => anchor)).toEqual([
+      'check-prints',
+      'check-arm-from-the-far-end',
+      'check-reworked',
+      'check-stranger',
+      'comments',
+    ]);
+    const first = writePlain(checkPrints?.parts[0]?.blocks ?? []);
+    expect(first).toContain('B, 2031-04-04');
+    expect(first).toMatch(/members\/s2\.yaml +[0-9a-f]{60}/);
+    expect(diagnostics[0]).toMatchObject({
+      severity: 'remark',
+      code: 'worked-left-out',
+      message:
+        'the package is issued: the check prints of 3 files are no part of it, and bound on their own',
+    });
+    expect(composing('preliminary').checkPrints).toBeUndefined();
+  });
+
+  test('that could not be marked are remarked on, with the place', () => {
+    expect(composing('preliminary').diagnostics).toMatchObject([
       {
         severity: 'remark',
-        code: 'worked-left-out',
-        message:
-          'the package is issued: the worked steps of 3 files are left out of it',
+        message: expect.stringMatching(/^the steps are not marked: /),
+        span: { file: 'worked/stranger.yaml' },
       },
     ]);
-    expect(composing('preliminary').diagnostics).toEqual([]);
   });
 
   test('are those of the members asked for', () => {

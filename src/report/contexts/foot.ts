@@ -27,6 +27,12 @@ export function footOf(
   };
 }
 
+/** The word across each sheet of a package that is not to be used. */
+export function stampOf({ status }: ProjectDefinition): { readonly stamp?: string } {
+  const { value } = status;
+  return value === 'void' || value === 'superseded' ? { stamp: value } : {};
+}
+
 /** What replaces a superseded package, as one names it: `2031-014 B`; nothing where it is not named or the status is another. */
 export function successorOf({
   status,

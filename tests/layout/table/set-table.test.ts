@@ -235,3 +235,17 @@ describe('setTable', () => {
     expect(find(page, 'B1').x).toBe(textLeft);
   });
 });
+
+test('a row that heads others is never the last on its page', () => {
+  // Forty rows before and after: wherever the page ends, the head goes with the row below it.
+  for (let before = 28; before < 44; before += 1) {
+    const body = [
+      ...Array.from({ length: before }, (_, index) => row(`a${index}`)),
+      { ...row('Head'), headsRows: true },
+      ...Array.from({ length: 20 }, (_, index) => row(`b${index}`)),
+    ];
+    const { pages } = layOutBlocks(table(['left'], { head: [headRow('Load')], body }));
+    const [page] = pages.filter((one) => has(one, 'Head'));
+    expect(has(page!, 'b0'), `${before} rows above`).toBe(true);
+  }
+});
