@@ -38,7 +38,7 @@ function noRevision(): Diagnostic {
     severity: 'error',
     code: 'revision-incomplete',
     message:
-      'project.yaml has no record of revisions, and a package is archived as one',
+      'there is no record of revisions in project.yaml, and a package is archived as a revision',
     span: { file: 'project.yaml', start: 0, end: 0 },
     hints: [
       'write revisions: [ { mark: "-", date: …, note: First issue, reason: …, prepared: …, checked: …, sheets: all } ]',

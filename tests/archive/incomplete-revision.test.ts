@@ -31,6 +31,6 @@ test('earlier rows count too, and a project without rows has no revision to arch
     'revision 0 lacks its date, a note of what was changed, the reason, who prepared it, who checked it and the sheets affected',
   ]);
   expect(lacking('[]')).toEqual([
-    'project.yaml has no record of revisions, and a package is archived as one',
+    'there is no record of revisions in project.yaml, and a package is archived as a revision',
   ]);
 });
