@@ -25,7 +25,7 @@ describe('check', () => {
     expect(out).toContain('sign at 2 kip * 6 ft: ');
     expect(out).toContain('belongs there: ');
     expect(out).toContain(
-      'J. Rowan: 1 sheet; 0 right, 1 wrong, 0 following, 0 not read',
+      'J. Rowan  1 sheet, 1 step: 0 right, 1 wrong; sign 1',
     );
   });
 
