@@ -28,21 +28,21 @@ export async function openPdf(
     await import('../../pdf/index.ts');
   const file = readPdf(answer.bytes);
   if ('problem' in file) return { problem: `it is no sound PDF: ${file.problem}` };
+  const broken = brokenObjects(file).map((message) => ({ message }));
+  // What is broken is not read on: it may be made to fill the memory.
+  if (broken.length > 0) return { attachments: [], producer: '', damage: broken };
   const attachments = readAttachments(file);
-  const damage = [
-    ...brokenObjects(file).map((message) => ({ message })),
-    ...attachments
-      .filter(
-        ({ bytes, checkSum, size }) =>
-          checkSum === undefined ||
-          size !== bytes.length ||
-          !areEqual(checkSum, md5(bytes)),
-      )
-      .map(({ name }) => ({
-        path: name,
-        message: 'it does not have the size and check sum that the PDF gives for it',
-      })),
-  ];
+  const damage = attachments
+    .filter(
+      ({ bytes, checkSum, size }) =>
+        checkSum === undefined ||
+        size !== bytes.length ||
+        !areEqual(checkSum, md5(bytes)),
+    )
+    .map(({ name }) => ({
+      path: name,
+      message: 'it does not have the size and check sum that the PDF gives for it',
+    }));
   const isOurs = attachments.some(({ name }) => name === 'project.yaml');
   if (!isOurs && damage.length === 0)
     return { problem: 'it carries no project.yaml, so it is no package of sumzero' };

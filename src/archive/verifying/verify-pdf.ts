@@ -22,10 +22,15 @@ export async function verifyPdf(subject: Subject): Promise<Verification> {
       remarks: [],
     };
   const said = { ...about, ...saidOf(pdf, program.version) };
+  const damaged = (damage: readonly Damage[]): Verification => ({
+    ...said,
+    verdict: 'damaged',
+    damage,
+    remarks: [],
+  });
+  if (pdf.damage.length > 0) return damaged(pdf.damage);
   const results = resultsOf(pdf);
-  const damage = [...pdf.damage, ...('message' in results ? [results] : [])];
-  if ('message' in results || damage.length > 0)
-    return { ...said, verdict: 'damaged', damage, remarks: [] };
+  if ('message' in results) return damaged([results]);
   const { found: worked, status } = workAgain({
     world,
     files: inputsOf(pdf),

@@ -12,9 +12,9 @@ beforeAll(async () => {
   damaged[at + 3] = damaged[at + 3]! ^ 1;
 });
 
-/** An archive of ten bags in two folders, the second of which may be damaged. */
+/** An archive of four bags in two folders, the second of which may be damaged. */
 function archive(second: Uint8Array = bag): MemoryWorld {
-  const names = Array.from({ length: 10 }, (_, index) => `archive/${index + 1}.zip`);
+  const names = ['1', '10', '2'].map((name) => `archive/${name}.zip`);
   return memoryWorld({
     ...Object.fromEntries(names.map((name) => [name, bag])),
     'archive/2.zip': second,
@@ -49,10 +49,10 @@ describe('verify', () => {
     expect(code).toBe(1);
     const paths = lines(out).flatMap((line) => /archive\/\S+$/u.exec(line)?.[0] ?? []);
     expect(paths).toEqual([
-      ...Array.from({ length: 10 }, (_, index) => `archive/${index + 1}.zip`),
+      ...['1', '2', '10'].map((name) => `archive/${name}.zip`),
       'archive/b/1.ZIP',
     ]);
-    expect(lines(out).at(-1)).toBe('11 verified: 10 intact, 1 damaged');
+    expect(lines(out).at(-1)).toBe('4 verified: 3 intact, 1 damaged');
   });
 
   test('quiet, says nothing of what is intact', async () => {
@@ -69,9 +69,9 @@ describe('verify', () => {
       shares.map((shard) => ran(['verify', 'archive', '--shard', shard], archive())),
     );
     const paths = told.flatMap(({ out }) => out.match(/archive\/\S+$/gmu) ?? []);
-    expect(new Set(paths).size).toBe(11);
-    expect(paths).toHaveLength(11);
-    expect(lines(told[0]!.out).at(-1)).toMatch(/^shard 1 of 3, \d+ of 11 verified/u);
+    expect(new Set(paths).size).toBe(4);
+    expect(paths).toHaveLength(4);
+    expect(lines(told[0]!.out).at(-1)).toMatch(/^shard 1 of 3, \d+ of 4 verified/u);
     const moved = memoryWorld(
       Object.fromEntries(
         [...archive().files].map(([path, bytes]) => [`mnt/${path}`, bytes]),
@@ -111,7 +111,7 @@ describe('verify', () => {
       isTerminal: true,
       now: () => (clock += 1000),
     });
-    expect(told.err).toContain('4 of 11 verified');
+    expect(told.err).toContain('3 of 4 verified');
   });
 
   test.each([
