@@ -10,10 +10,14 @@ import { materialEntries, sectionEntries } from './property-entries.ts';
 
 /** What was renamed between two projects: how the names of the earlier read in the later. */
 export function findNames(earlier: Project, later: Project): Names {
-  const cases = renamed(
-    caseEntries(earlier.loads, laterNames),
-    caseEntries(later.loads, laterNames),
-  );
+  // Cases that only the loads name are told where they do; only a list of them can be renamed.
+  const areGiven = earlier.loads.given || later.loads.given;
+  const cases = areGiven
+    ? renamed(
+        caseEntries(earlier.loads, laterNames),
+        caseEntries(later.loads, laterNames),
+      )
+    : laterNames.case;
   const withCases: Names = { ...laterNames, case: cases };
   const marks = [...new Set([...casesOf(earlier).map(cases), ...casesOf(later)])];
   const [before, after] = [earlier.definition, later.definition];
