@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { workProject } from '../../dist/pipeline.js';
@@ -37,10 +37,71 @@ for (let sheet = 0; sheet < count; sheet += 1) {
 }
 const { project, members } = workProject(diskWorld(), folder);
 const start = performance.now();
+const before = process.cpuUsage();
 const files = checkWorked(project, members);
 const seconds = (performance.now() - start) / 1000;
+const { user, system } = process.cpuUsage(before);
 const wrong = files.filter(({ summary }) => summary.wrong > 0).length;
 console.log(
-  `${files.length} sheets, ${wrong} with a slip, marked in ${seconds.toFixed(2)} s`,
+  `${files.length} sheets, ${wrong} with a slip, marked in ${seconds.toFixed(2)} s (${((user + system) / 1e6).toFixed(2)} s of processor)`,
 );
+
+// The worst sheets: six lines each that fit nothing, as long as lines may be, of a beam with many loads.
+const spread = [0, 1, 2, 3, 4, 5].map(
+  (at) =>
+    `{ case: L, varying: [ ${at + 0.3} kip/ft, ${at / 2 + 0.7} kip/ft ], from: ${at} ft, to: ${at + 9} ft }`,
+);
+const points = Array.from(
+  { length: 14 },
+  (_, at) =>
+    `{ case: L, point: ${((at + 1) * 1.37).toFixed(2)} kip, at: ${at + 2} ft }`,
+);
+writeFileSync(
+  join(folder, 'members', 'b2.yaml'),
+  `mark: B2\nkind: beam\npoints: { A: 0 ft, B: 7 ft, C: 14 ft, D: 21 ft }\nsupports: { A: pin, D: roller }\nloads: [ ${[...points, ...spread].join(', ')} ]\n`,
+);
+const terms = (count, of) =>
+  Array.from({ length: count }, (_, at) => of(at)).join(' - ');
+const hostile = {
+  'fit nothing': terms(28, (at) => `${at + 3.3} kip * ${(at / 7 + 1).toFixed(3)} ft`),
+  'all alike': terms(60, () => '1.37 kip * 2.01 ft'),
+  'over many lengths': terms(
+    40,
+    (at) => `${at + 1.1} kip * 3 ft * 7 ft / ${at + 2.3} ft`,
+  ),
+  'all a little out': terms(
+    14,
+    (at) => `${((at + 1) * 1.44).toFixed(3)} kip * ${at + 2.2} ft`,
+  ),
+  'twelve of no load': terms(
+    12,
+    (at) => `${(at * 3.7 + 2.9).toFixed(1)} kip * ${(at * 1.3 + 0.9).toFixed(1)} ft`,
+  ),
+};
+for (const name of readdirSync(join(folder, 'worked')))
+  rmSync(join(folder, 'worked', name));
+for (const [title, line] of Object.entries(hostile)) {
+  const claims = [
+    'about A',
+    'about B',
+    'about C',
+    'about D',
+    'about 3 ft',
+    'about 11 ft',
+  ];
+  writeFileSync(
+    join(folder, 'worked', `${title}.yaml`),
+    `member: B2\nnames: { RA: reaction A up, RD: reaction D up }\nsteps:\n${claims.map((claim) => `  - { sum: moments ${claim}, write: "RD * 21 ft - ${line} = 0" }\n`).join('')}`,
+  );
+}
+const worst = workProject(diskWorld(), folder);
+for (const file of worst.project.worked) {
+  const from = performance.now();
+  const [marked] = checkWorked({ ...worst.project, worked: [file] }, worst.members);
+  const spent = (performance.now() - from) / 1000;
+  const verdicts = marked.steps.map(({ verdict }) => verdict).join(' ');
+  console.log(
+    `${file.file}: six lines in ${spent.toFixed(2)} s, at worst 2 s (${verdicts})`,
+  );
+}
 rmSync(folder, { recursive: true });

@@ -42,13 +42,17 @@ export function readLine(text: string, names: readonly string[]): ReadLine {
   const readings = [first, ...others].flatMap(({ links }) =>
     links === undefined ? [] : [lineOf(links)],
   );
-  return { readings: readings.filter(isNew) };
+  return { readings: readings.length > 1 ? different(readings) : readings };
 }
 
 // The ways of reading a slash often come to the same.
-function isNew(line: WrittenLine, index: number, all: readonly WrittenLine[]): boolean {
-  const key = JSON.stringify(line);
-  return all.findIndex((other) => JSON.stringify(other) === key) === index;
+function different(lines: readonly WrittenLine[]): readonly WrittenLine[] {
+  const byShape = new Map<string, WrittenLine>();
+  for (const line of lines) {
+    const shape = JSON.stringify(line.links);
+    if (!byShape.has(shape)) byShape.set(shape, line);
+  }
+  return [...byShape.values()];
 }
 
 /** `ΣM_A = …`, `sum F_y = …`: the head names the sum, and is no term of it. */

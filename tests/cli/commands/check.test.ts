@@ -24,9 +24,7 @@ describe('check', () => {
     expect(code).toBe(1);
     expect(out).toContain('sign at 2 kip * 6 ft: ');
     expect(out).toContain('belongs there: ');
-    expect(out).toContain(
-      'J. Rowan  1 sheet, 1 step: 0 right, 1 wrong; sign 1',
-    );
+    expect(out).toContain('J. Rowan  1 sheet, 1 step: 0 right, 1 wrong; sign 1');
   });
 
   test('marks the files that are named alone', async () => {
