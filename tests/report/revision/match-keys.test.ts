@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { matchKeys } from '../../../src/report/revision/match-keys.ts';
 
 const matched = (earlier: string, later: string): string =>
-  matchKeys([...earlier], [...later])
+  matchKeys(Array.from(earlier), Array.from(later))
     .map(([one, other]) => {
       expect(earlier[one]).toBe(later[other]);
       return earlier[one];
