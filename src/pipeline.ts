@@ -13,6 +13,7 @@
  *    ▼
  * BeamDerivation[]  ───── collectResults ─────▶ results.json
  *    │              ───── checkPrints ────────▶ MarkedFile[], steps worked by hand with their marks, into the report
+ *    │  openSuperseded   the bag of the package that this one replaces, worked again and compared
  *    │  composeReport    templates → HTML → blocks
  *    ▼
  * Report  ─────────────── writePlain ─────────▶ text for a terminal
