@@ -96,12 +96,13 @@ for (const [title, line] of Object.entries(hostile)) {
 }
 const worst = workProject(diskWorld(), folder);
 for (const file of worst.project.worked) {
-  const from = performance.now();
+  const begun = process.cpuUsage();
   const [marked] = checkWorked({ ...worst.project, worked: [file] }, worst.members);
-  const spent = (performance.now() - from) / 1000;
+  const own = process.cpuUsage(begun);
+  const spent = (own.user + own.system) / 1e6;
   const verdicts = marked.steps.map(({ verdict }) => verdict).join(' ');
   console.log(
-    `${file.file}: six lines in ${spent.toFixed(2)} s, at worst 2 s (${verdicts})`,
+    `${file.file}: six lines in ${spent.toFixed(2)} s of processor, at worst 2 s (${verdicts})`,
   );
 }
 rmSync(folder, { recursive: true });

@@ -8,7 +8,7 @@ export interface Effort {
 }
 
 /** Comparisons that one line is worth: about a tenth of a second of work. */
-export const lineEffort = 600_000;
+export const lineEffort = 400_000;
 
 /** An effort of which nothing is spent. */
 export function freshEffort(limit: number = lineEffort): Effort {

@@ -1,13 +1,14 @@
 import {
   resultantsOf,
   termsOfCutSum,
+  valueOfCutForce,
+  valueOfUnknown,
   type BeamStructure,
   type CutPart,
   type CutTerm,
   type Resultant,
   type Sum,
 } from '../../../src/statics/index.ts';
-import { valueOfCutForce, valueOfUnknown } from '../../../src/statics/index.ts';
 import type { MarkingContext } from '../../../src/review/marking-context.ts';
 
 /** A term of an equilibrium sum as somebody is about to write it; SI, signs apart. */
@@ -24,8 +25,6 @@ export interface LineTerm {
   readonly x: number;
   readonly symbol?: string;
   readonly resultant?: Resultant;
-  /** How the size is written, where it is more than a number: the resultant from its intensity. */
-  readonly isWorked?: boolean;
   /** By what a slip multiplied what is written. */
   readonly slip?: { readonly size?: number; readonly arm?: number };
 }
@@ -58,19 +57,18 @@ export function lineSum(context: MarkingContext, asked: Asked): LineSum | undefi
   const sum: Sum = asked.isForces
     ? { kind: 'forces', along: 'y' }
     : { kind: 'moments', about: about.x };
-  const cuts = asked.isPart ? cutsOf(structure, asked.ends) : [];
-  if (cuts === undefined) return undefined;
-  const [from, to] = cuts;
-  const part: CutPart = {
-    ...(from === undefined ? {} : { from: { x: from, side: 'right' } }),
-    ...(to === undefined ? {} : { to: { x: to, side: 'left' } }),
-  };
+  const cuts = asked.isPart ? cutsOf(structure, asked.ends) : undefined;
+  if (asked.isPart && cuts === undefined) return undefined;
+  const part: CutPart =
+    cuts === undefined
+      ? {}
+      : { from: { x: cuts[0], side: 'right' }, to: { x: cuts[1], side: 'left' } };
   const names: string[] = [];
   const spread = new Set<string>();
   const terms = termsOfCutSum(structure, loading, part, sum).flatMap((term) => {
-    const isSpread = term.source.kind === 'load' && term.resultant !== undefined;
-    if (!isSpread) return single({ context, sum, names }, term);
-    const { id } = term.source as { id: string };
+    if (term.source.kind !== 'load' || term.resultant === undefined)
+      return single({ context, sum, names }, term);
+    const { id } = term.source;
     if (spread.has(id)) return [];
     spread.add(id);
     return spreadTerms({ context, part, sum }, term, {
@@ -84,7 +82,7 @@ export function lineSum(context: MarkingContext, asked: Asked): LineSum | undefi
     sum,
     terms,
     names,
-    ...(from === undefined || to === undefined ? {} : { part: `${from} m to ${to} m` }),
+    ...(cuts === undefined ? {} : { part: `${cuts[0]} m to ${cuts[1]} m` }),
   };
 }
 
@@ -95,9 +93,10 @@ function cutsOf(
 ): readonly [number, number] | undefined {
   const first = structure.points[0]!.x;
   const length = structure.points.at(-1)!.x - first;
-  const [a, b] = shares
-    .map((share) => Number((first + (share / 1000) * length).toFixed(3)))
-    .sort((one, other) => one - other) as [number, number];
+  const [one = 0, other = 0] = shares.map((share) =>
+    Number((first + (share / 1000) * length).toFixed(3)),
+  );
+  const [a, b] = [Math.min(one, other), Math.max(one, other)];
   const places = [
     ...structure.points.map(({ x }) => x),
     ...structure.loads.flatMap((load) =>
@@ -116,44 +115,54 @@ interface Setting {
   readonly names: string[];
 }
 
-function single({ context, sum, names }: Setting, term: CutTerm): readonly LineTerm[] {
-  const { source, quantity, factor, x } = term;
+function single(setting: Setting, term: CutTerm): readonly LineTerm[] {
+  const { sum } = setting;
+  const { quantity, factor, x } = term;
   const isMoment = sum.kind === 'moments' && quantity === 'force';
   const reach = isMoment ? Math.abs(x - sum.about) : 1;
   if (Math.abs(factor) <= 1e-9 * Math.max(1, reach)) return [];
-  if (source.kind === 'load') {
-    const size = term.magnitude ?? 0;
-    const worth = Math.abs(size * factor);
-    const sign = size * factor < 0 ? -1 : 1;
-    if (worth === 0) return [];
-    const what = quantity === 'couple' ? 'couple' : 'force';
-    // The part across the member, with the distance along it.
-    const across = isMoment ? worth / reach : worth;
-    return [
-      { what, sign, size: across, worth, x, ...(isMoment ? { arm: reach } : {}) },
-    ];
-  }
-  if (source.kind === 'hinge') return [];
+  const arm = isMoment ? { arm: reach } : {};
+  const own =
+    term.source.kind === 'load'
+      ? loadTerm(term, reach)
+      : unknownTerm(setting, term, reach);
+  return own.map((one) => ({ ...one, ...arm }));
+}
+
+/** The part of a load across the member; its arm is the distance along it. */
+function loadTerm(
+  { magnitude = 0, factor, quantity, x }: CutTerm,
+  reach: number,
+): readonly LineTerm[] {
+  const worth = Math.abs(magnitude * factor);
+  const sign = magnitude * factor < 0 ? -1 : 1;
+  const what = quantity === 'couple' ? 'couple' : 'force';
+  return worth === 0 ? [] : [{ what, sign, size: worth / reach, worth, x }];
+}
+
+function unknownTerm(
+  { context, names }: Setting,
+  { source, factor, x }: CutTerm,
+  reach: number,
+): readonly LineTerm[] {
+  if (source.kind !== 'reaction' && source.kind !== 'cut') return [];
+  const isReaction = source.kind === 'reaction';
   const symbol = `F${names.length}`;
-  const means =
-    source.kind === 'reaction'
-      ? `reaction ${source.point} ${senseOf(context, source.point, source.index)}`
-      : `${source.force} at ${source.cut.x} m`;
+  const means = isReaction
+    ? `reaction ${source.point} ${senseOf(context, source.point, source.index)}`
+    : `${source.force} at ${source.cut.x} m`;
   names.push(`${symbol}: ${means}`);
-  const value =
-    source.kind === 'reaction'
-      ? valueOfUnknown(context.result, source)
-      : valueOfCutForce(context.result, source);
-  const share = isMoment ? Math.abs(factor) / reach : Math.abs(factor);
+  const value = isReaction
+    ? valueOfUnknown(context.result, source)
+    : valueOfCutForce(context.result, source);
   return [
     {
       what: 'unknown',
       sign: factor < 0 ? -1 : 1,
-      size: share,
+      size: Math.abs(factor) / reach,
       worth: Math.abs(value * factor),
       x,
       symbol,
-      ...(isMoment ? { arm: reach } : {}),
     },
   ];
 }
@@ -184,7 +193,7 @@ function spreadTerms(
   const stretches = isSplit && middle !== undefined ? [from, middle.x, to] : [from, to];
   const factor = term.caseFactor ?? 1;
   return stretches.slice(1).flatMap((end, at) =>
-    resultantsOf(load, stretches[at]!, end).flatMap((resultant): LineTerm[] => {
+    resultantsOf(load, stretches[at], end).flatMap((resultant): LineTerm[] => {
       const across = resultant.direction[1] * factor;
       const arm = sum.kind === 'moments' ? resultant.x - sum.about : 1;
       const size = Math.abs(resultant.magnitude * across);

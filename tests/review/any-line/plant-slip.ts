@@ -19,6 +19,37 @@ export interface Planted {
   readonly kind: FindingKind;
 }
 
+/** What a slip of each kind does to a term that it can happen to. */
+interface Change {
+  readonly fits: (term: LineTerm) => boolean;
+  readonly by: (term: LineTerm, pick: number) => Partial<LineTerm>;
+}
+
+const isNumber = ({ what }: LineTerm): boolean => what !== 'unknown';
+
+const changes: Readonly<
+  Record<Exclude<PlantedKind, 'missing-term' | 'extra-term'>, Change>
+> = {
+  sign: { fits: () => true, by: ({ sign }) => ({ sign: sign === 1 ? -1 : 1 }) },
+  'lever-arm': {
+    fits: ({ arm, what }) => arm !== undefined && what !== 'spread',
+    by: () => ({ slip: { arm: 1.37 } }),
+  },
+  magnitude: { fits: isNumber, by: () => ({ slip: { size: 1.23 } }) },
+  // Twice its area, or at the wrong place.
+  resultant: {
+    fits: ({ what }) => what === 'spread',
+    by: ({ arm }, pick) =>
+      pick % 2 === 0 || arm === undefined
+        ? { slip: { size: 2 } }
+        : { slip: { arm: 1.37 } },
+  },
+  unit: {
+    fits: isNumber,
+    by: (_, pick) => ({ slip: { size: pick % 2 === 0 ? 12 : 1000 } }),
+  },
+};
+
 /** Terms with one slip; undefined where the line has no place for it, or it would not show. */
 export function plantSlip(
   terms: readonly LineTerm[],
@@ -27,61 +58,31 @@ export function plantSlip(
 ): Planted | undefined {
   const greatest = Math.max(...terms.map(({ worth }) => worth));
   const open = terms.filter(({ worth }) => worth > 0.08 * greatest);
-  const choose = (fits: (term: LineTerm) => boolean): LineTerm | undefined => {
+  const chosen = (fits: (term: LineTerm) => boolean): LineTerm | undefined => {
     const some = open.filter(fits);
-    return some.length === 0 ? undefined : some[pick % some.length];
+    return terms.length < 3 ? undefined : some[pick % Math.max(some.length, 1)];
   };
-  if (terms.length < 3) return undefined;
-  const change = (
-    chosen: LineTerm | undefined,
-    by: Partial<LineTerm>,
-    is: FindingKind = kind,
-  ): Planted | undefined =>
-    chosen === undefined
-      ? undefined
-      : {
-          kind: is,
-          terms: terms.map((term) => (term === chosen ? { ...term, ...by } : term)),
-        };
-  const isSpread = ({ what }: LineTerm): boolean => what === 'spread';
-  switch (kind) {
-    case 'sign': {
-      const chosen = choose(() => true);
-      return change(chosen, { sign: chosen?.sign === 1 ? -1 : 1 });
-    }
-    case 'lever-arm':
-      return change(
-        choose((term) => term.arm !== undefined && !isSpread(term)),
-        { slip: { arm: 1.37 } },
-      );
-    case 'missing-term': {
-      const chosen = choose(() => true);
-      return chosen === undefined
-        ? undefined
-        : { kind, terms: terms.filter((term) => term !== chosen) };
-    }
-    case 'extra-term': {
-      const like = choose(({ what }) => what !== 'unknown');
-      const own =
-        like === undefined ? undefined : { ...like, slip: { size: 0.431, arm: 0.713 } };
-      return own === undefined ? undefined : { kind, terms: [...terms, own] };
-    }
-    case 'magnitude':
-      return change(
-        choose(({ what }) => what !== 'unknown'),
-        { slip: { size: 1.23 } },
-      );
-    case 'resultant':
-      return change(
-        choose(isSpread),
-        pick % 2 === 0 || terms.every(({ arm }) => arm === undefined)
-          ? { slip: { size: 2 } }
-          : { slip: { arm: 1.37 } },
-      );
-    case 'unit':
-      return change(
-        choose(({ what }) => what !== 'unknown'),
-        { slip: { size: pick % 2 === 0 ? 12 : 1000 } },
-      );
+  if (kind === 'missing-term') {
+    const out = chosen(() => true);
+    return out && { kind, terms: terms.filter((term) => term !== out) };
   }
+  if (kind === 'extra-term') {
+    const like = chosen(isNumber);
+    return (
+      like && {
+        kind,
+        terms: [...terms, { ...like, slip: { size: 0.431, arm: 0.713 } }],
+      }
+    );
+  }
+  const { fits, by } = changes[kind];
+  const one = chosen(fits);
+  return (
+    one && {
+      kind,
+      terms: terms.map((term) =>
+        term === one ? { ...term, ...by(term, pick) } : term,
+      ),
+    }
+  );
 }

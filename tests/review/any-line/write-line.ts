@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import type { Resultant } from '../../../src/statics/index.ts';
 import type { LineTerm } from './line-terms.ts';
 
 /** How a line is written: signs turned, terms shuffled, sides, units, lumps, how finely it is rounded. */
@@ -104,12 +105,20 @@ function sizeText(
   }
   const isMoment = term.what === 'couple' || (term.what === 'lump' && !isForces);
   const { resultant } = term;
-  const isWorked = resultant !== undefined && (form > 2 || term.isWorked === true);
-  if (!isWorked)
+  if (resultant === undefined || form < 3)
     return inUnits(term.size * scale, isMoment ? 'moment' : 'force', style);
+  return resultantText(term.size * scale, resultant, { style, form });
+}
+
+/** A resultant worked from its intensity: 0.25 kip/ft * 21 ft, half of it for a triangle. */
+function resultantText(
+  size: number,
+  resultant: Resultant,
+  { style, form }: { readonly style: Style; readonly form: number },
+): string {
   const base = resultant.to - resultant.from;
   const half = resultant.shape === 'triangle' ? 2 : 1;
-  const intensity = (term.size * half * scale) / base;
+  const intensity = (size * half) / base;
   const [w, l] = [
     inUnits(intensity, 'intensity', style),
     inUnits(base, 'length', style),
@@ -135,6 +144,14 @@ export function written(
     const line = solvedFor(front, order, { style, text });
     if (line !== undefined) return line;
   }
+  return inSides(order, style, text);
+}
+
+function inSides(
+  order: readonly { readonly term: LineTerm; readonly index: number }[],
+  style: Style,
+  text: (term: LineTerm, index: number) => string,
+): string {
   const left: string[] = [];
   const right: string[] = [];
   for (const { term, index } of order) {
