@@ -25,8 +25,8 @@ export const compare: Command = {
   },
   examples: [
     {
-      line: 'sumzero compare issued/shelter-A.zip shelter',
-      does: 'tell what changed since revision A was issued',
+      line: 'sumzero compare shelter-A.zip shelter',
+      does: 'tell what changed since revision A',
     },
     {
       line: 'sumzero compare old/package.pdf new/package.pdf --json',
