@@ -64,18 +64,23 @@ function isTooLong({ isComplete, matches: [first] }: Explained): boolean {
   return !isComplete && (first?.cost ?? Infinity) > costs.missing + 0.1;
 }
 
-function tooLong(request: StepRequest, { explained }: Best): StepMark {
+/** A line is surely wrong where its sides are further apart than this share of its greatest term. */
+const surelyApart = 0.02;
+
+function tooLong(request: StepRequest, best: Best): MarkedEquation | StepMark {
+  const { explained } = best;
   const { terms } = explained;
   const balance = balanceOf(terms, (key) => truthOf(request, key));
   const dimension = terms.find((term) => term.dimension !== undefined)?.dimension;
-  const apart =
-    balance === undefined || dimension === undefined
-      ? ''
-      : ` Its sides differ by ${words(request.context, displayOf({ dimension }), Math.abs(balance.residual))}.`;
-  return unread(
-    'step',
-    `The line is too long to be explained: ${terms.length} terms.${apart} Break it up into subtotals, each on a line of its own.`,
-  );
+  const long = `${terms.length} terms are too many to say which of them is wrong: break the line up into subtotals, each on a line of its own.`;
+  if (balance === undefined || dimension === undefined) return unread('step', long);
+  const apart = Math.abs(balance.residual);
+  const by = words(request.context, displayOf({ dimension }), apart);
+  const message = `The line is too long to be explained; its sides differ by ${by}. ${long}`;
+  // Rounding never moves a line so far: it is wrong, whichever term is.
+  return apart > surelyApart * balance.size
+    ? { ...wrongEquation(request, best), findings: [{ kind: 'arithmetic', message }] }
+    : unread('step', message);
 }
 
 /** True where a line holds for what the worker found before, and not for what is true. */
@@ -202,7 +207,11 @@ export function truthOf(
 }
 
 /** What a value measures, by its dimension, for the unit that findings speak in. */
-export function displayOf(of: { readonly dimension: Dimension }): Display {
+export function displayOf(of: {
+  readonly dimension: Dimension;
+  readonly shownAs?: Display;
+}): Display {
+  if (of.shownAs !== undefined) return of.shownAs;
   const { force, length } = of.dimension;
   if (force === 1 && length === 1) return 'moment';
   if (force === 1 && length === 0) return 'force';

@@ -220,9 +220,10 @@ describe('a line that is too long', () => {
 
   test('and wrong says how far its sides are apart, and what to do', () => {
     const step = about('S1', `RC*21 ft - ${junk.join(' - ')} = 0`);
-    expect(step.verdict).toBe('unread');
+    expect(step.verdict).toBe('wrong');
+    expect(said(step)).toHaveLength(1);
     expect(said(step)[0]).toMatch(
-      /^step: The line is too long to be explained: 39 terms\. Its sides differ by [\d.]+ kip·ft\. Break it up into subtotals, each on a line of its own\.$/,
+      /^arithmetic: The line is too long to be explained; its sides differ by [\d,.]+ kip·ft\. 39 terms are too many to say which of them is wrong: break the line up into subtotals, each on a line of its own\.$/,
     );
   });
 
