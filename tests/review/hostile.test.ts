@@ -25,6 +25,10 @@ const lines: Readonly<Record<string, string>> = {
   'a tower of powers': '2^9^9^9^9 kip = RC',
   'an unknown of its own square': 'RC * RC * 21 ft = 0',
   'only an equals sign': '=',
+  'a division by a difference of nothing': 'RC / (6 ft - 6 ft) = 0',
+  'a root of less than nothing': 'RC = sqrt(-4) * 1 kip',
+  'a thousand equals signs': 'RC = '.repeat(380),
+  'a word in another alphabet that nobody declared': 'RC * длина = 0',
 };
 
 describe('hostile lines', () => {
@@ -56,12 +60,26 @@ describe('hostile lines', () => {
   });
 });
 
+/** A text in two bytes a character with its mark in front, as some editors save it. */
+function utf16(text: string): Uint8Array {
+  return new Uint8Array(
+    [...`\ufeff${text}`].flatMap((character) => {
+      const code = character.charCodeAt(0);
+      return [code % 256, code >> 8];
+    }),
+  );
+}
+
 describe('hostile files', () => {
   const other = `member: S1\nsteps:\n${good}`;
   const files: Readonly<Record<string, string | Uint8Array>> = {
     'no YAML': 'member: [ S1\n  steps: {',
     'a list': '- 1\n- 2\n',
     'Latin-1': new Uint8Array([...new TextEncoder().encode('member: S1 # '), 0xe9, 10]),
+    'UTF-16': utf16(other),
+    'a zero byte': `member: S1\u0000\nsteps:\n${good}`,
+    'a thousand brackets': `member: ${'['.repeat(1000)}`,
+    nothing: '',
     'a member that nobody knows': 'member: Z9\nsteps: []\n',
     'a loading that nobody knows': `member: S1\nloads: W\nsteps:\n${good}`,
   };

@@ -14,7 +14,8 @@ import { reactionKey } from '../reaction-key.ts';
 import { stationOf, type MarkingContext } from '../marking-context.ts';
 import type { Meaning } from '../reading/linear-form.ts';
 import { findLoad } from './find-load.ts';
-import { factorOf } from './loads-at.ts';
+import { placeWords, words } from '../marking/phrases.ts';
+import { factorOf, type FoundLoad } from './loads-at.ts';
 import { readLength } from './read-length.ts';
 
 /** A name's meaning, with the true value in SI of one of it. */
@@ -123,12 +124,30 @@ const load: Reader = (context, text) => {
   const [one, ...others] = found;
   if (one === undefined) return { problem: `no point load or couple is ${text}` };
   if (others.length > 0)
-    return { problem: `\`${text}\` could be one of ${found.length} loads` };
+    return { problem: `\`${text}\` could be ${formsOf(context, found).join(' or ')}` };
   const { load: of, factor } = one;
   return of.kind === 'couple'
     ? known(Math.abs(of.m) * factor, couple)
     : known(Math.hypot(of.fx, of.fy) * factor, dimensions.force);
 };
+
+/** How each of several loads would be named by itself, with its size: `force Q at B (9 kip)`. */
+function formsOf(
+  context: MarkingContext,
+  loads: readonly FoundLoad[],
+): readonly string[] {
+  const isMixed =
+    new Set(loads.map(({ load: { kind } }) => kind === 'couple')).size > 1;
+  return loads.map(({ load: of, factor }) => {
+    const place = placeWords(context, of.x);
+    const isCouple = of.kind === 'couple';
+    const size = isCouple
+      ? words(context, 'moment', Math.abs(of.m) * factor)
+      : words(context, 'force', Math.hypot(of.fx, of.fy) * factor);
+    const word = !isMixed ? 'load' : isCouple ? 'couple' : 'force';
+    return `\`${word} ${of.case} at ${place}\` (${size})`;
+  });
+}
 
 function spreadLoads(
   { structure, loading }: MarkingContext,
