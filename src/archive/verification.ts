@@ -8,8 +8,9 @@ export interface Damage {
 
 /** A figure that the present version computes otherwise than it was archived. */
 export interface Difference {
+  /** Mark of the member; empty for what concerns the project as a whole. */
   readonly member: string;
-  /** Which figure, a phrase: `result L, moment max`, `check deflection L, ratio`. */
+  /** Which figure, a phrase: `result L, moment max`, `check deflection L A to B, ratio`; or the whole that is missing: `result L`, `the member`. */
   readonly what: string;
   /** As archived, with its unit; absent where the archive does not have it. */
   readonly archived?: string;
@@ -26,7 +27,7 @@ export interface Verification {
   /**
    * `intact`: as issued, and computed the same. `differs`: as issued, but this version computes something
    * else. `not recomputed`: as issued, but its inputs cannot be worked (they were archived so). `damaged`:
-   * not as issued. `unreadable`: no bag or PDF of this program's, or one that was refused as dangerous.
+   * not as issued, or torn. `unreadable`: no bag or PDF of this program's, or one that was refused as dangerous.
    */
   readonly verdict: 'intact' | 'differs' | 'not recomputed' | 'damaged' | 'unreadable';
   /** SHA-256 of the whole file, as the register gives it; absent where it could not be read. */

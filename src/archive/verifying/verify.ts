@@ -1,6 +1,6 @@
 import type { World } from '../../world/index.ts';
 import type { Verification } from '../verification.ts';
-import { digestOfFile } from './digest-of-file.ts';
+import { lookAt } from './look-at.ts';
 import { verifyBag } from './verify-bag.ts';
 import { verifyPdf } from './verify-pdf.ts';
 
@@ -39,7 +39,7 @@ export async function verify(
     remarks: [],
   });
   if (world.list(path) !== undefined) return refused('it is a folder');
-  const found = digestOfFile(world, path);
+  const found = lookAt(world, path);
   if ('problem' in found) return refused(found.problem);
   const { sha256, start } = found;
   const subject: Subject = { world, path, sha256, program };
