@@ -14,7 +14,7 @@ import { composeReport } from './compose-report.ts';
 import { loadPathEdges } from './load-path-edges.ts';
 import { memberReport } from './member-outcomes.ts';
 import type { ReportInput, UnknownChanges } from './report-input.ts';
-import { peopleOfThisRevision } from './revision/own-date.ts';
+import { datesLeftOver, peopleOfThisRevision } from './revision/own-date.ts';
 import { revisionInput } from './revision/revise.ts';
 import type { Superseded } from './revision/superseded.ts';
 import { templateSources } from './template-sources.ts';
@@ -66,6 +66,7 @@ export function composePackage(
     diagnostics: [
       ...workedLeftOut(project, marked),
       ...unmarkedFiles(marked),
+      ...datesLeftOver(project.definition, input.project.definition.people),
       ...report.diagnostics,
       ...(apart?.diagnostics ?? []),
     ],

@@ -68,6 +68,7 @@ describe('codes of diagnostics', () => {
     'package-unreadable': 'needs a damaged PDF: tests/archive/open-package.test.ts',
     'package-without-inputs':
       'needs a bag without inputs: tests/archive/open-package.test.ts',
+    'date-left-over': 'found by composing: tests/report/revision/own-date.test.ts',
     'set-otherwise': 'found by laying out: tests/cli/commands/bind.test.ts',
   };
 

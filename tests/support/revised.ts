@@ -25,6 +25,7 @@ export interface Stage {
   readonly status?: string;
   /** More keys of `project:`, one a line. */
   readonly more?: string;
+  readonly prepared?: string;
   readonly checked?: string;
   readonly revisions?: readonly string[];
 }
@@ -34,6 +35,7 @@ export function stageFiles({
   size = '8.4 kip',
   status = 'issued',
   more = '',
+  prepared = '2031-04-02',
   checked = '2031-04-03',
   revisions = ['{ mark: B, date: 2031-04-04 }'],
 }: Stage = {}): Readonly<Record<string, string>> {
@@ -44,7 +46,7 @@ export function stageFiles({
   status: ${status}
 ${more}
 people:
-  prepared: { name: A. Corrie, initials: AC, date: 2031-04-02 }
+  prepared: { name: A. Corrie, initials: AC, date: ${prepared} }
   checked: { name: R. Tamsin, initials: RT, date: ${checked} }
 revisions: [ ${revisions.join(', ')} ]
 units: us
@@ -59,6 +61,7 @@ units: us
 export function laterFiles(stage: Stage = {}): Readonly<Record<string, string>> {
   return stageFiles({
     size: '9.6 kip',
+    prepared: '2031-05-01',
     more: '  supersedes: { number: "2031-077", revision: B, bag: ../kept/B.zip }',
     revisions: ['{ mark: B, date: 2031-04-04 }', '{ mark: C, date: 2031-05-04 }'],
     ...stage,

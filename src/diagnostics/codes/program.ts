@@ -3,6 +3,7 @@ import type { CodeEntry } from '../code-entry.ts';
 /** Codes of faults that lie outside the definition files. */
 export type ProgramCode =
   | 'changes-unknown'
+  | 'date-left-over'
   | 'worked-left-out'
   | 'write-failed'
   | 'template-fault'
@@ -37,6 +38,17 @@ export const programCodes: Readonly<Record<ProgramCode, CodeEntry>> = {
       wrong: 'supersedes: { number: "2031-014", revision: A, bag: package.pdf }',
       right:
         'supersedes: { number: "2031-014", revision: A, bag: issued/2031-014-A.zip }',
+    },
+  },
+  'date-left-over': {
+    meaning:
+      'A date beside a person is not later than the revision before, or stood there already when that one was issued. Initials print only where the date is one for the present revision, so that the box stays open.',
+    mend: 'Write the date on which the person signed this revision, or take the date out until somebody has.',
+    example: {
+      wrong:
+        'people: { checked: { name: R. Tamsin, initials: RT, date: 2031-03-14 } }\nrevisions: [ { mark: A, date: 2031-03-14 }, { mark: B, date: 2031-05-02 } ]',
+      right:
+        'people: { checked: { name: R. Tamsin, initials: RT, date: 2031-05-02 } }\nrevisions: [ { mark: A, date: 2031-03-14 }, { mark: B, date: 2031-05-02 } ]',
     },
   },
 };

@@ -1,3 +1,4 @@
+import type { Diagnostic } from '../../diagnostics/index.ts';
 import type { Person, ProjectDefinition } from '../../project/index.ts';
 
 type Signed = Pick<ProjectDefinition, 'people' | 'revisions'>;
@@ -39,4 +40,28 @@ function given(
   person: Person | undefined,
 ): ProjectDefinition['people'] {
   return person === undefined ? {} : { [role]: person };
+}
+
+/** A remark for each date beside a name that does not count, so that a box left open surprises nobody. */
+export function datesLeftOver(
+  { people, revisions }: Signed,
+  counting: ProjectDefinition['people'],
+): readonly Diagnostic[] {
+  const mark = revisions.at(-1)?.mark;
+  const roles = ['prepared', 'checked', 'approved'] as const;
+  return roles.flatMap((role): readonly Diagnostic[] => {
+    const person = people[role];
+    if (person?.date === undefined || counting[role]?.date !== undefined) return [];
+    const of = mark === undefined ? 'this revision' : `revision ${mark}`;
+    return [
+      {
+        severity: 'remark',
+        code: 'date-left-over',
+        message: `the date ${person.date} beside ${person.name} (${role}) is from the revision before, and does not count for ${of}`,
+        hints: [
+          'write the person’s own date for this revision, or take the date out until there is one',
+        ],
+      },
+    ];
+  });
 }

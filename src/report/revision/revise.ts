@@ -66,10 +66,12 @@ function earlierPart(
   { comparison, earlierParts }: RevisionInput,
 ): Part | undefined {
   const renamed = comparison.inputs.find(
-    ({ kind, part, to }) =>
+    ({ kind, part, to, member }) =>
       kind === 'renamed' &&
       part === 'members' &&
       to !== undefined &&
+      // A point that was renamed stands on a member too, and its new name is not the member's.
+      member === to &&
       anchorOf(to) === anchor,
   );
   const then = renamed?.from === undefined ? anchor : anchorOf(renamed.from);

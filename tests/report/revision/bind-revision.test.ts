@@ -21,7 +21,10 @@ describe('binding a revision of an issued package', () => {
   test('gives equal bytes for equal folders, a sound PDF, and sound check prints beside it', async () => {
     const kept = { 'p/kept/B.zip': await bagOf(stageFiles()) };
     const [one, other] = [await binding(kept), await binding(kept)];
-    expect(one.diagnostics.map(({ code }) => code)).toEqual(['worked-left-out']);
+    expect(one.diagnostics.map(({ code }) => code)).toEqual([
+      'worked-left-out',
+      'date-left-over',
+    ]);
     expect(one.pdf).toEqual(other.pdf);
     expect(one.checkPrints).toEqual(other.checkPrints);
     expect(one.sheets?.revision).toBe(3);
@@ -43,6 +46,7 @@ describe('binding a revision of an issued package', () => {
     expect(bound.diagnostics).toMatchObject([
       { code: 'changes-unknown' },
       { code: 'worked-left-out' },
+      { code: 'date-left-over' },
     ]);
   }, 120_000);
 });

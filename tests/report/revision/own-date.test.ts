@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { peopleOfThisRevision } from '../../../src/report/revision/own-date.ts';
+import {
+  datesLeftOver,
+  peopleOfThisRevision,
+} from '../../../src/report/revision/own-date.ts';
 
 const checker = (date?: string): { name: string; initials: string; date?: string } => ({
   name: 'R. Tamsin',
@@ -54,5 +57,21 @@ describe('the date beside a name', () => {
       revisions: dated('2031-03-14', '2031-05-02'),
     });
     expect(checked).toEqual({ name: 'R. Tamsin', initials: 'RT' });
+  });
+
+  test('is remarked on where it does not count, and nowhere else', () => {
+    const signed = (date?: string): Parameters<typeof datesLeftOver>[0] => ({
+      people: { checked: checker(date) },
+      revisions: dated('2031-03-14', '2031-05-02'),
+    });
+    const told = (date?: string): readonly string[] =>
+      datesLeftOver(signed(date), peopleOfThisRevision(signed(date))).map(
+        ({ code, message }) => `${code}: ${message}`,
+      );
+    expect(told('2031-03-14')).toEqual([
+      'date-left-over: the date 2031-03-14 beside R. Tamsin (checked) is from the revision before, and does not count for revision B',
+    ]);
+    expect(told('2031-05-02')).toEqual([]);
+    expect(told()).toEqual([]);
   });
 });
