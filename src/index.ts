@@ -39,7 +39,7 @@ export type {
 } from './results/index.ts';
 export { fileKinds, schemaFor } from './project/index.ts';
 export type { FileKindName, JsonSchema } from './project/index.ts';
-export { formatRatio } from './units/index.ts';
+export { formatNumber, formatRatio } from './units/index.ts';
 export {
   archiveProject,
   keepBag,

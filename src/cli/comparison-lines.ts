@@ -14,12 +14,14 @@ export interface ComparisonSetting {
   readonly paint: Paint;
   /** Writes a ratio of demand to capacity. */
   readonly writeRatio: (ratio: number) => string;
+  /** Writes a value as the package prints it, without its unit. */
+  readonly writeFigure: (value: number) => string;
 }
 
 /** A comparison on the terminal: what fails now comes first, whose check is open again last. */
 export function comparisonLines(
   comparison: Comparison,
-  { paint, writeRatio }: ComparisonSetting,
+  { paint, writeRatio, writeFigure }: ComparisonSetting,
 ): string {
   const { earlier, later, inputs, outcomes, checks, results, reach } = comparison;
   const isNew = ({ kind }: CheckChange): boolean => kind === 'newly failing';
@@ -39,7 +41,10 @@ export function comparisonLines(
       ),
     ),
     ...section('Inputs', byMember(inputs, 'project', inputWords, paint)),
-    ...section('Results', byMember(results, '', resultWords, paint)),
+    ...section(
+      'Results',
+      byMember(results, '', (result) => resultWords(result, writeFigure), paint),
+    ),
     ...section('Other checks', checks.filter((check) => !isNew(check)).map(checkLine)),
     ...section('Checks open again', reach.map(reachWords)),
   ];
@@ -83,23 +88,25 @@ function inputWords({ kind, what, from, to }: InputChange): string {
   return printable(`${sort}${what}${values === '' ? '' : `: ${values}`}`);
 }
 
-function resultWords({ what, before, after, share }: ResultChange): string {
+function resultWords(
+  { what, before, after, share }: ResultChange,
+  write: ComparisonSetting['writeFigure'],
+): string {
   const values = [before, after]
-    .map((figure) => (figure === undefined ? 'none' : figureWords(figure)))
+    .map((figure) =>
+      figure === undefined ? 'none' : `${write(figure.value)} ${figure.unit}`,
+    )
     .join(' → ');
   const percent = share === undefined ? '' : ` (${percentWords(share)})`;
-  const place = placeWords(before, after);
+  const place = placeWords(before, after, write);
   return printable(`${what}: ${values}${percent}${place}`);
-}
-
-function figureWords({ value, unit }: ComparedFigure): string {
-  return `${rounded(value)} ${unit}`;
 }
 
 /** Where the later value stands; where it stood too, if it has moved. */
 function placeWords(
   before: ComparedFigure | undefined,
   after: ComparedFigure | undefined,
+  write: ComparisonSetting['writeFigure'],
 ): string {
   const words = (figure: ComparedFigure | undefined): string =>
     figure === undefined
@@ -108,7 +115,7 @@ function placeWords(
           ...(figure.entry === undefined ? [] : [`by ${figure.entry}`]),
           ...(figure.at === undefined
             ? []
-            : [`at ${rounded(figure.at.value)} ${figure.at.unit}`]),
+            : [`at ${write(figure.at.value)} ${figure.at.unit}`]),
         ].join(' ');
   const [was, is] = [words(before), words(after)];
   if (is === '') return was === '' ? '' : `, ${was}`;
@@ -138,15 +145,11 @@ function reachWords({ member, by, from }: Reach): string {
   return printable(`${member} (${how})`);
 }
 
-/** Four figures, as far as a reader compares. */
-const rounded = (value: number): string =>
-  String(Number(value.toPrecision(4))).replace('-', '−');
-
 function percentWords(share: number): string {
   const percent = share * 100;
   const size = Math.abs(percent);
   const sign = percent < 0 ? '−' : '+';
   return size < 0.1
-    ? `${sign}less than 0.1 %`
+    ? `${percent < 0 ? 'down' : 'up'} less than 0.1 %`
     : `${sign}${size < 10 ? size.toFixed(1) : size.toFixed(0)} %`;
 }

@@ -59,7 +59,7 @@ export interface ResultChange {
   readonly what: string;
   readonly before?: ComparedFigure;
   readonly after?: ComparedFigure;
-  /** (after − before)/|before|, in one unit; absent where either is missing or before is 0. */
+  /** (after − before)/before, in one unit: positive where the size grows, whatever its sign; absent where either is missing or before is 0. */
   readonly share?: number;
 }
 

