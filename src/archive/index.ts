@@ -52,4 +52,4 @@ export { agreementTolerance } from './verification.ts';
 export { bagsBelow } from './verifying/bags-below.ts';
 export type { BagsBelow } from './verifying/bags-below.ts';
 export { verify } from './verifying/verify.ts';
-export type { PresentProgram } from './verifying/verify.ts';
+export type { PresentProgram } from './verifying/subject.ts';

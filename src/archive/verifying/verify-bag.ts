@@ -8,7 +8,7 @@ import { compareSigned } from './compare-signed.ts';
 import { isObject, readJson, type Json } from './json.ts';
 import { readWhole, readWithin } from './read-kept.ts';
 import { recordDamage } from './record-damage.ts';
-import type { Subject } from './verify.ts';
+import type { Subject } from './subject.ts';
 import { workAgain } from './work-again.ts';
 
 /** Verifies a bag: proves it, holds what is inside the PDF against what lies beside it, and works it again. */

@@ -2,7 +2,7 @@ import type { RememberedFile } from '../../world/index.ts';
 import type { Damage, Verification } from '../verification.ts';
 import { keyOf, readJson, textOf, type Json } from './json.ts';
 import { openPdf, type FoundPdf } from './open-pdf.ts';
-import type { Subject } from './verify.ts';
+import type { Subject } from './subject.ts';
 import { workAgain } from './work-again.ts';
 
 /** What no PDF can prove by itself. */

@@ -1,23 +1,9 @@
 import type { World } from '../../world/index.ts';
 import type { Verification } from '../verification.ts';
 import { lookAt } from './look-at.ts';
+import type { PresentProgram, Subject } from './subject.ts';
 import { verifyBag } from './verify-bag.ts';
 import { verifyPdf } from './verify-pdf.ts';
-
-/** The program that works an archive again. */
-export interface PresentProgram {
-  readonly name: string;
-  readonly version: string;
-}
-
-/** One file to be verified, and what it is verified with. */
-export interface Subject {
-  readonly world: World;
-  readonly path: string;
-  /** SHA-256 of the whole file. */
-  readonly sha256: string;
-  readonly program: PresentProgram;
-}
 
 /**
  * Verifies a bag or a bound PDF, told apart by their first bytes: whether it is as it was issued, and whether
