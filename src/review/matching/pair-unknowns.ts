@@ -1,7 +1,8 @@
 import type { Sum } from '../../statics/index.ts';
 import type { Atom } from './atoms.ts';
 import { isNear } from './closeness.ts';
-import { conversionIn, costs, priceOfUnit, type Slip } from './slips.ts';
+import { conversionIn } from './conversions.ts';
+import { costs, priceOfUnit, type Slip } from './slips.ts';
 import type { WorkerTerm } from './worker-terms.ts';
 
 /** The unknowns of a line, paired with those of the sum by their names. */

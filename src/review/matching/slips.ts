@@ -1,6 +1,7 @@
 import type { Sum } from '../../statics/index.ts';
 import { leversOf, worthOf, type Atom, type Lever } from './atoms.ts';
 import { isNear, isRounded } from './closeness.ts';
+import { conversionIn, isOfSystems } from './conversions.ts';
 import type { WorkerTerm } from './worker-terms.ts';
 import { writtenLevers, type WrittenLever } from './written-levers.ts';
 
@@ -53,10 +54,6 @@ export const costs = {
   rounding: 0.3,
 } as const;
 
-/** Factors that slip in when units are converted, or are not. */
-const conversions = [12, 144, 1000, 1e6, 100];
-const systems = [4.448222, 0.3048, 1.355818];
-
 /** The slips that turn what an atom adds into what a term says; undefined where none does. */
 export function slipsOf(
   term: WorkerTerm,
@@ -94,16 +91,9 @@ function ownSlip(
       });
 }
 
-/** The factor of a conversion that two sizes are apart, where they are. */
-export function conversionIn(ratio: number): number | undefined {
-  return [...conversions, ...systems].find(
-    (factor) => isNear(ratio, factor) || isNear(ratio, 1 / factor),
-  );
-}
-
 /** What a factor of units costs. */
 export function priceOfUnit(conversion: number): number {
-  return systems.includes(conversion) ? costs.system : costs.unit;
+  return isOfSystems(conversion) ? costs.system : costs.unit;
 }
 
 /** The unit in which a term that is one number was written; undefined for a product. */
@@ -167,8 +157,7 @@ function leverSlip(
       intensity: own.intensity,
     });
   // A whole slanting force with the distance along the member: its part across was meant.
-  const isPart = isNear(own.arm, atom.reach ?? -1);
-  if (isPart && atom.reach !== undefined)
+  if (atom.reach !== undefined && isNear(own.arm, atom.reach))
     return {
       kind: 'magnitude',
       cost: costs.part,
