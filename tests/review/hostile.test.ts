@@ -63,7 +63,7 @@ describe('hostile lines', () => {
 /** A text in two bytes a character with its mark in front, as some editors save it. */
 function utf16(text: string): Uint8Array {
   return new Uint8Array(
-    [...`\ufeff${text}`].flatMap((character) => {
+    Array.from(`\ufeff${text}`).flatMap((character) => {
       const code = character.charCodeAt(0);
       return [code % 256, code >> 8];
     }),

@@ -7,9 +7,9 @@ function shown(text: string): readonly string[] {
   const [line] = readLine(text, ['RA', 'P']).readings ?? [];
   const equation = line === undefined ? undefined : asEquation(line);
   if (equation === undefined) return [];
-  return [equation.left, ...equation.chain.map(({ of }) => of)].map((one) =>
-    toLinear(one).replaceAll('\u00a0', ' '),
-  );
+  return [equation.left, ...equation.chain.map(({ of }) => of)]
+    .filter((one) => one !== undefined)
+    .map((one) => toLinear(one).replaceAll('\u00a0', ' '));
 }
 
 describe('asEquation', () => {
