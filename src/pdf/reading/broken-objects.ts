@@ -1,7 +1,10 @@
-import { unzlibSync } from 'fflate';
+import { inflate } from './inflate.ts';
 import type { PdfObject, PdfStream } from './pdf-object.ts';
 import { isKind, itemsOf, nameOf } from './pdf-object.ts';
 import type { PdfFile } from './read-pdf.ts';
+
+/** All streams of a file may unpack to so many bytes: 2 GiB. */
+const greatestTotal = 2_147_483_648;
 
 /**
  * What is damaged in a file, a sentence each, as far as the file itself can tell: every object in use is read,
@@ -9,15 +12,23 @@ import type { PdfFile } from './read-pdf.ts';
  * shows accidents; whoever changes a file on purpose can put that right too.
  */
 export function brokenObjects(file: PdfFile): readonly string[] {
+  let unpacked = 0;
   const broken = file.numbers.flatMap((number) => {
     const object = file.resolve({ kind: 'reference', number });
+    if (unpacked > greatestTotal) return [];
     if (!isKind(object, 'stream') || !isDeflated(object, file)) return [];
-    file.decode(object);
+    unpacked += file.decode(object).length;
+    // One small stream after another could keep a reader busy for ever.
+    if (unpacked > greatestTotal) return [];
     return isSumRight(object.packed)
       ? []
       : [`the data of object ${number} are not those that were packed`];
   });
-  return [...file.faults(), ...broken];
+  const tooMuch =
+    unpacked > greatestTotal
+      ? [`its streams unpack to more than ${greatestTotal} bytes`]
+      : [];
+  return [...tooMuch, ...file.faults(), ...broken];
 }
 
 /** Whether deflating is the first filter to be undone. */
@@ -29,7 +40,7 @@ function isDeflated(stream: PdfStream, file: PdfFile): boolean {
 
 function isSumRight(packed: Uint8Array): boolean {
   try {
-    const sum = adler32(unzlibSync(packed));
+    const sum = adler32(inflate(packed));
     // Some programs count the line break behind the data among them.
     return endsOf(packed).some((end) => sumBefore(packed, end) === sum);
   } catch {

@@ -1,5 +1,5 @@
-import { unzlibSync } from 'fflate';
 import { unfilterLines } from '../images/unfilter-lines.ts';
+import { inflate } from './inflate.ts';
 import type { PdfObject, PdfStream } from './pdf-object.ts';
 import { entriesOf, isKind, itemsOf, nameOf, numberOf } from './pdf-object.ts';
 
@@ -28,14 +28,6 @@ const listed = (object: PdfObject): readonly PdfObject[] => {
   if (object === null) return [];
   return isKind(object, 'array') ? itemsOf(object) : [object];
 };
-
-function inflate(bytes: Uint8Array): Uint8Array {
-  try {
-    return unzlibSync(bytes);
-  } catch {
-    throw new RangeError('the deflated data of a stream are damaged');
-  }
-}
 
 /** Undoes a PNG predictor (ISO 32000-1, 7.4.4.4). */
 function unpredict(
