@@ -2,7 +2,7 @@ import { sameButAngle } from '../../units/index.ts';
 import { isClose } from '../matching/closeness.ts';
 import type { Finding } from '../verdict.ts';
 import type { WrittenConclusion } from './conclude.ts';
-import { displayOf, showAs } from './mark-equation.ts';
+import { displayOf, showAs } from './shown-as.ts';
 import type { StepRequest } from './step-mark.ts';
 
 /** What stands between the symbol of a conclusion and its value must come to the value, link by link. */

@@ -17,21 +17,21 @@ const units = {
 /** More bare numbers than this in a line are not guessed at. */
 const mostBare = 3;
 
-/** Every way of giving the bare numbers of a line units; empty where it has none, or too many. */
-export function withUnits(line: WrittenLine): readonly Mended[] {
+/** Every way of giving the bare numbers of a line units, made as it is asked for; none where it has no such number, or too many. */
+export function* withUnits(line: WrittenLine): Generator<Mended> {
   const bare = line.links.flatMap(bareNumbers);
-  if (bare.length === 0 || bare.length > mostBare) return [];
+  if (bare.length === 0 || bare.length > mostBare) return;
   // The units of the line come first; a line in feet and kips is not mended in metres.
   const isMetric = /\b(?:k?N|m|mm|cm)\b/u.test(line.text);
   const systems = isMetric ? (['si', 'us'] as const) : (['us', 'si'] as const);
-  return systems.flatMap((system) => {
+  for (const system of systems) {
     let ways: readonly (readonly (string | undefined)[])[] = [[]];
     while ((ways[0]?.length ?? 0) < bare.length)
       ways = ways.flatMap((way) =>
         [...units[system], undefined].map((unit) => [...way, unit]),
       );
-    return ways.map((way) => mended(line, bare, way));
-  });
+    for (const way of ways) yield mended(line, bare, way);
+  }
 }
 
 /** A number that a line holds. */

@@ -6,7 +6,7 @@ import type { WrittenConclusion } from './conclude.ts';
 import type { Drawn } from './drawn.ts';
 import { judgeConclusion } from './judge-conclusion.ts';
 import { judgeValue, type Judged } from './judge-value.ts';
-import { displayOf, showAs } from './mark-equation.ts';
+import { displayOf, showAs } from './shown-as.ts';
 import { keepOwn, meaningOf, nameIt, readOwnConclusion } from './own-symbols.ts';
 import type { OwnEquation } from './solve-for.ts';
 import { faultWords, type StepRequest } from './step-mark.ts';

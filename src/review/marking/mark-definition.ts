@@ -6,7 +6,7 @@ import type { Meaning } from '../reading/linear-form.ts';
 import type { Finding } from '../verdict.ts';
 import type { Drawn } from './drawn.ts';
 import { markConclusions, type Conclusions } from './mark-conclusions.ts';
-import { displayOf, showAs } from './mark-equation.ts';
+import { displayOf, showAs } from './shown-as.ts';
 import { meaningsFor, ownMeaningsFor, symbolsOf } from './meanings.ts';
 import { ownEquation } from './solve-for.ts';
 import { faultWords, unread, type StepMark, type StepRequest } from './step-mark.ts';

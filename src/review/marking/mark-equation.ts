@@ -1,19 +1,18 @@
 import type { CutPart } from '../../statics/index.ts';
-import type { Dimension, Display } from '../../units/index.ts';
 import type { Meanings, WorkingFault } from '../reading/linear-form.ts';
 import type { WrittenLine } from '../reading/written.ts';
 import type { Finding } from '../verdict.ts';
 import { explainLine, type Explained } from './explain-line.ts';
-import { freshEffort } from '../matching/effort.ts';
-import { costs } from '../matching/slips.ts';
-import { balanceOf } from '../matching/truth.ts';
+import { effortOfLine } from '../matching/effort.ts';
 import { unitsMeant } from './units-meant.ts';
 import { expectedLine, type ExpectedLine } from './expected-line.ts';
-import { words } from './phrases.ts';
 import type { SumClaim } from './read-claim.ts';
 import { matchFindings } from './match-findings.ts';
+import type { SlipFinding } from './same-slip.ts';
 import type { Speech } from './speech.ts';
 import { faultWords, unread, type StepMark, type StepRequest } from './step-mark.ts';
+import { isTooLong, tooLong } from './too-long.ts';
+import { truthOf } from './truth-of.ts';
 
 /** A sum that a line may be: a value step has several, a sum step its own. */
 export interface Candidate {
@@ -27,7 +26,7 @@ export interface MarkedEquation {
   readonly isRight: boolean;
   /** True where it is right only with a value that an earlier step got wrong. */
   readonly isFollowing: boolean;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly SlipFinding[];
   readonly expected?: ExpectedLine;
   readonly explained: Explained;
 }
@@ -46,7 +45,11 @@ export function markEquation(
   if ('verdict' in best) {
     const isUnit = best.findings.some(({ kind }) => kind === 'unit');
     const truths = (key: string): number | undefined => truthOf(request, key);
-    return (isUnit ? unitsMeant(readings, meanings, truths) : undefined) ?? best;
+    const effort = effortOfLine(request.effort);
+    const meant = isUnit ? unitsMeant(readings, meanings, truths, effort) : undefined;
+    return meant === undefined
+      ? best
+      : { isRight: false, isFollowing: false, ...meant };
   }
   const { explained } = best;
   if (explained.isTrue)
@@ -56,30 +59,11 @@ export function markEquation(
       findings: matchFindings(explained.matches, speechOf(request, best)),
       explained,
     };
-  return isTooLong(explained) ? tooLong(request, best) : wrongEquation(request, best);
-}
-
-/** True where a search had to stop, and what it found until then is more than one slip. */
-function isTooLong({ isComplete, matches: [first] }: Explained): boolean {
-  return !isComplete && (first?.cost ?? Infinity) > costs.missing + 0.1;
-}
-
-/** A line is surely wrong where its sides are further apart than this share of its greatest term. */
-const surelyApart = 0.02;
-
-function tooLong(request: StepRequest, best: Best): MarkedEquation | StepMark {
-  const { explained } = best;
-  const { terms } = explained;
-  const balance = balanceOf(terms, (key) => truthOf(request, key));
-  const dimension = terms.find((term) => term.dimension !== undefined)?.dimension;
-  const long = `${terms.length} terms are too many to say which of them is wrong: break the line up into subtotals, each on a line of its own.`;
-  if (balance === undefined || dimension === undefined) return unread('step', long);
-  const apart = Math.abs(balance.residual);
-  const by = words(request.context, displayOf({ dimension }), apart);
-  const message = `The line is too long to be explained; its sides differ by ${by}. ${long}`;
-  // Rounding never moves a line so far: it is wrong, whichever term is.
-  return apart > surelyApart * balance.size
-    ? { ...wrongEquation(request, best), findings: [{ kind: 'arithmetic', message }] }
+  const wrong = wrongEquation(request, best);
+  if (!isTooLong(explained)) return wrong;
+  const { isWrong, message } = tooLong(request, explained);
+  return isWrong
+    ? { ...wrong, findings: [{ kind: 'arithmetic', message }] }
     : unread('step', message);
 }
 
@@ -99,7 +83,7 @@ function isFollowing(
     meanings,
     concluded: new Map(),
     truths,
-    effort: freshEffort(),
+    effort: effortOfLine(request.effort),
     ...candidate,
   });
   return again.explained?.isTrue !== true;
@@ -122,7 +106,7 @@ function bestOf(
     [...worker.concluded].map(([key, { value }]) => [key, value]),
   );
   const truths = (key: string): number | undefined => truthOf(request, key);
-  const effort = freshEffort();
+  const effort = effortOfLine(request.effort);
   let fault: WorkingFault | undefined;
   let best: Best | undefined;
   for (const candidate of candidates) {
@@ -190,41 +174,3 @@ const doesNotHold: Finding = {
 function costOf({ isTrue, matches }: Explained): number {
   return isTrue ? -1 : (matches[0]?.cost ?? Infinity);
 }
-
-/** What an unknown truly is, in its own sense. */
-export function truthOf(
-  { context, worker, also }: StepRequest,
-  key: string,
-): number | undefined {
-  for (const meaning of [...also.values(), ...worker.names.values()])
-    if (
-      typeof meaning !== 'string' &&
-      meaning.kind === 'unknown' &&
-      meaning.key === key
-    )
-      return meaning.truth / meaning.share;
-  return context.truths(key) ?? worker.concluded.get(key)?.truth;
-}
-
-/** What a value measures, by its dimension, for the unit that findings speak in. */
-export function displayOf(of: {
-  readonly dimension: Dimension;
-  readonly shownAs?: Display;
-}): Display {
-  if (of.shownAs !== undefined) return of.shownAs;
-  const { force, length } = of.dimension;
-  if (force === 1 && length === 1) return 'moment';
-  if (force === 1 && length === 0) return 'force';
-  if (force === 1 && length === -1) return 'force-per-length';
-  if (force === 0 && length === 1) return 'length';
-  return 'pure';
-}
-
-/** A value in words, in the project's unit for what it measures. */
-export function showAs(
-  { context }: StepRequest,
-  what: Display,
-): (si: number) => string {
-  return (si) => words(context, what, si);
-}
-export { chainFindings } from './chain-findings.ts';

@@ -8,6 +8,7 @@ import {
   markingContext,
   type MarkingContext,
 } from '../marking-context.ts';
+import { freshEffort, shareOf, sheetEffort, type Effort } from '../matching/effort.ts';
 import { asEquation } from '../reading/as-equation.ts';
 import { readLine } from '../reading/read-line.ts';
 import { rememberConclusions } from './own-symbols.ts';
@@ -17,6 +18,7 @@ import { markValue } from './mark-value.ts';
 import { symbolsOf } from './meanings.ts';
 import type { OwnEquation } from './solve-for.ts';
 import { unread, type StepMark, type StepRequest } from './step-mark.ts';
+import { withRepeats, type StepWithSlips } from './with-repeats.ts';
 import { openWorker, type Worker } from './worker.ts';
 
 /** What marking needs besides the file. */
@@ -35,17 +37,24 @@ export interface MarkedUnder {
 
 /**
  * Marks the steps of a file: under the loading that it names, else under the only case, else under
- * the one that leaves the fewest slips. Undefined where it names one that does not exist.
+ * the one that leaves the fewest slips. Undefined where it names one that does not exist. All
+ * lines draw on one effort, under all loadings that are tried.
  */
 export function markFile(
   file: WorkedDefinition,
   setting: FileSetting,
+  effort: Effort = freshEffort(sheetEffort),
 ): MarkedUnder | undefined {
   const { work } = setting;
   const [only, ...others] = casesOf(work);
   const stated = file.loads?.text ?? (others.length === 0 ? only : undefined);
-  if (stated !== undefined) return markUnder(file, setting, stated);
-  const all = loadingsOf(work).flatMap((mark) => markUnder(file, setting, mark) ?? []);
+  if (stated !== undefined) return markUnder(file, { ...setting, effort }, stated);
+  const marks = loadingsOf(work);
+  const all = marks.flatMap((mark, index) => {
+    // Each loading that is tried has as much as the next: which one fits is not known yet.
+    const share = shareOf(effort, marks.length - index);
+    return markUnder(file, { ...setting, effort: share }, mark) ?? [];
+  });
   return all.reduce<MarkedUnder | undefined>(
     (best, one) => (best === undefined || slipsIn(one) < slipsIn(best) ? one : best),
     undefined,
@@ -62,7 +71,7 @@ function slipsIn({ steps }: MarkedUnder): number {
 
 function markUnder(
   file: WorkedDefinition,
-  setting: FileSetting,
+  setting: FileSetting & { readonly effort: Effort },
   mark: string,
 ): MarkedUnder | undefined {
   const contexts = new Map<string, MarkingContext | undefined>();
@@ -74,7 +83,7 @@ function markUnder(
   if (contextFor(mark) === undefined) return undefined;
   // What is known of the worker under one loading is nothing to another.
   const workers = new Map<string, { worker: Worker; pending: OwnEquation[] }>();
-  const steps = file.steps.map((step, index): MarkedStep => {
+  const steps = file.steps.map((step, index): StepWithSlips => {
     const loads = step.loads?.text ?? mark;
     const context = contextFor(loads);
     const base = { step: index + 1, line: setting.lineOf(step.span.start), loads };
@@ -96,37 +105,11 @@ function markUnder(
       step,
       number: index + 1,
       also: new Map(),
+      effort: setting.effort,
     };
     return describe(step, open.worker, base, markStep(request, open.pending));
   });
-  return {
-    mark,
-    steps: steps.map((step, index) => asBefore(step, steps.slice(0, index))),
-  };
-}
-
-/** The same slip again is wrong again, and says where it was made first. */
-function asBefore(step: MarkedStep, before: readonly MarkedStep[]): MarkedStep {
-  if (step.verdict !== 'wrong') return step;
-  const findings = step.findings.map((finding) => {
-    const first = before.find(
-      ({ verdict, claim, part, loads, findings: own }) =>
-        verdict === 'wrong' &&
-        claim === step.claim &&
-        part === step.part &&
-        loads === step.loads &&
-        own.some(
-          ({ kind, message }) => kind === finding.kind && message === finding.message,
-        ),
-    );
-    return first === undefined
-      ? finding
-      : {
-          ...finding,
-          message: `${finding.message} The same as in step ${first.step}.`,
-        };
-  });
-  return { ...step, findings };
+  return { mark, steps: withRepeats(steps) };
 }
 
 function markStep(request: StepRequest, pending: OwnEquation[]): StepMark {
@@ -153,7 +136,7 @@ function describe(
   worker: Worker | undefined,
   base: Base,
   { verdict, findings, remarks, expected }: StepMark,
-): MarkedStep {
+): StepWithSlips {
   const claim = step.sum?.text ?? step.value?.text;
   const texts = [step.write, ...step.so].flatMap((one) =>
     one === undefined ? [] : [one.text],

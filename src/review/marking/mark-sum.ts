@@ -7,12 +7,9 @@ import type { WrittenLine } from '../reading/written.ts';
 import type { Finding, Verdict } from '../verdict.ts';
 import { chainFindings } from './chain-findings.ts';
 import { markConclusions, type Conclusions } from './mark-conclusions.ts';
-import {
-  displayOf,
-  markEquation,
-  truthOf,
-  type MarkedEquation,
-} from './mark-equation.ts';
+import { markEquation, type MarkedEquation } from './mark-equation.ts';
+import { displayOf } from './shown-as.ts';
+import { truthOf } from './truth-of.ts';
 import { meaningsFor, ownMeaningsFor, symbolsOf } from './meanings.ts';
 import { words } from './phrases.ts';
 import { readPart, readSumClaim } from './read-claim.ts';

@@ -4,7 +4,8 @@ import type { Written, WrittenLine } from '../reading/written.ts';
 import type { Finding } from '../verdict.ts';
 import { markConclusions, type Conclusions } from './mark-conclusions.ts';
 import { chainFindings } from './chain-findings.ts';
-import { displayOf, truthOf } from './mark-equation.ts';
+import { displayOf } from './shown-as.ts';
+import { truthOf } from './truth-of.ts';
 import { meaningsFor, ownMeaningsFor, symbolsOf } from './meanings.ts';
 import { words } from './phrases.ts';
 import { together } from './mark-sum.ts';
@@ -50,7 +51,7 @@ function directionOf(text: string, { worker }: StepRequest): string | undefined 
 }
 
 function markReading(request: StepRequest, reading: ValueReading): StepMark {
-  const { context, worker, step } = request;
+  const { worker, step } = request;
   const texts = step.so.map(({ text }) => text);
   const conclude = (said: readonly string[], judged?: JudgedWork): Conclusions =>
     markConclusions(request, said, {

@@ -1,13 +1,14 @@
 import type { Match } from '../matching/match-terms.ts';
 import type { Finding } from '../verdict.ts';
 import { slipFindings } from './slip-findings.ts';
+import type { SlipFinding } from './same-slip.ts';
 import { orElse, type Speech } from './speech.ts';
 
 /** The slips of the cheapest explanation in words; of others that serve as well, what they say otherwise. */
 export function matchFindings(
   matches: readonly Match[],
   speech: Speech,
-): readonly Finding[] {
+): readonly SlipFinding[] {
   const [first, ...others] = matches.map(({ slips }) => slipFindings(slips, speech));
   if (first === undefined) return [];
   const said = new Set(first.map(textOf));

@@ -2,7 +2,7 @@ import { isClose } from '../matching/closeness.ts';
 import type { NameMeaning } from '../names/name-meanings.ts';
 import { readConclusion, type WrittenConclusion } from './conclude.ts';
 import type { Drawn } from './drawn.ts';
-import { truthOf } from './mark-equation.ts';
+import { truthOf } from './truth-of.ts';
 import { ownMeaningsFor, symbolsOf, withValues } from './meanings.ts';
 import type { StepRequest } from './step-mark.ts';
 import { impliedMeaning } from './worker.ts';

@@ -6,18 +6,21 @@ import { roundingFinding, sizeFinding } from './size-findings.ts';
 import { aboutWords, capital, namesOf, partWords, type Speech } from './speech.ts';
 import { placeWords, words } from './phrases.ts';
 import type { SumClaim } from './read-claim.ts';
+import { aboutSlip, type SlipFinding } from './same-slip.ts';
 
 /** The slips of an explanation in words for whoever wrote the line: what was written, what belongs there, and why. */
 export function slipFindings(
   slips: readonly Slip[],
   speech: Speech,
-): readonly Finding[] {
+): readonly SlipFinding[] {
   return slips.flatMap((slip) => {
+    const about = aboutSlip(slip, speech.claim);
     const term = slip.term === undefined ? {} : { term: slip.term.text };
     return findingsOf(slip, speech).map(({ kind, message }) => ({
       kind,
       ...term,
       message,
+      about,
     }));
   });
 }
@@ -162,4 +165,3 @@ function extraFinding(slip: Slip, speech: Speech): Finding {
         : `This force does not act on ${part}, so it has no place in the sum.`,
   };
 }
-export { capital } from './speech.ts';

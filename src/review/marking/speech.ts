@@ -44,6 +44,6 @@ export function capital(text: string): string {
 }
 
 /** A finding that serves as well as the one before it. */
-export function orElse(finding: Finding): Finding {
+export function orElse<One extends Finding>(finding: One): One {
   return { ...finding, message: `Or else: ${finding.message}` };
 }

@@ -1,8 +1,10 @@
-import type { Finding, Verdict } from '../verdict.ts';
+import type { Verdict } from '../verdict.ts';
 import type { ExpectedLine } from './expected-line.ts';
 import type { WorkedStep } from '../../project/index.ts';
+import type { Effort } from '../matching/effort.ts';
 import type { MarkingContext } from '../marking-context.ts';
 import type { NameMeaning } from '../names/name-meanings.ts';
+import type { SlipFinding } from './same-slip.ts';
 import type { Worker } from './worker.ts';
 
 /** A step to be marked, with all that was found before it. */
@@ -14,12 +16,14 @@ export interface StepRequest {
   readonly number: number;
   /** Symbols of this step alone, such as the value that it works. */
   readonly also: ReadonlyMap<string, NameMeaning>;
+  /** What all lines of the file may still spend on being explained, together. */
+  readonly effort: Effort;
 }
 
 /** What marking a step comes to. */
 export interface StepMark {
   readonly verdict: Verdict;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly SlipFinding[];
   readonly remarks: readonly string[];
   readonly expected?: ExpectedLine;
 }

@@ -7,7 +7,7 @@ import {
 } from '../reading/linear-form.ts';
 import { replaceWritten } from '../reading/replace-written.ts';
 import type { Written } from '../reading/written.ts';
-import { truthOf } from './mark-equation.ts';
+import { truthOf } from './truth-of.ts';
 import { meaningsFor, ownMeaningsFor, withValues } from './meanings.ts';
 import type { StepRequest } from './step-mark.ts';
 import type { OwnValue, Worker } from './worker.ts';
