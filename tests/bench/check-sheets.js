@@ -94,15 +94,42 @@ for (const [title, line] of Object.entries(hostile)) {
     `member: B2\nnames: { RA: reaction A up, RD: reaction D up }\nsteps:\n${claims.map((claim) => `  - { sum: moments ${claim}, write: "RD * 21 ft - ${line} = 0" }\n`).join('')}`,
   );
 }
+// Sheets of sixty such lines; one that does not say its loading, of a member with eight cases.
+const cases = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'];
+const eight = points.map((load, at) =>
+  load.replace('case: L', `case: ${cases[at % 8]}`),
+);
+writeFileSync(
+  join(folder, 'members', 'b3.yaml'),
+  `mark: B3\nkind: beam\npoints: { A: 0 ft, B: 7 ft, C: 14 ft, D: 21 ft }\nsupports: { A: pin, D: roller }\nloads: [ ${[...eight, ...spread.map((load, at) => load.replace('case: L', `case: ${cases[at]}`))].join(', ')} ]\n`,
+);
+writeFileSync(
+  join(folder, 'loads.yaml'),
+  `cases: { ${['L', ...cases].map((mark) => `${mark}: { kind: live }`).join(', ')} }\n`,
+);
+const lines = Object.values(hostile);
+const sixty = Array.from({ length: 60 }, (_, at) => {
+  const line = lines[at % lines.length];
+  const about = ['A', 'B', 'C', 'D', `${at / 3 + 1} ft`][Math.floor(at / 5) % 5];
+  return `  - { sum: moments about ${about}, write: "RD * 21 ft - ${line} = 0" }\n`;
+});
+for (const [title, member] of [
+  ['sixty lines', 'B2'],
+  ['sixty lines under eight cases', 'B3'],
+])
+  writeFileSync(
+    join(folder, 'worked', `${title}.yaml`),
+    `member: ${member}\nnames: { RA: reaction A up, RD: reaction D up }\nsteps:\n${sixty.join('')}`,
+  );
 const worst = workProject(diskWorld(), folder);
 for (const file of worst.project.worked) {
   const begun = process.cpuUsage();
   const [marked] = checkWorked({ ...worst.project, worked: [file] }, worst.members);
   const own = process.cpuUsage(begun);
   const spent = (own.user + own.system) / 1e6;
-  const verdicts = marked.steps.map(({ verdict }) => verdict).join(' ');
+  const { wrong, unread } = marked.summary;
   console.log(
-    `${file.file}: six lines in ${spent.toFixed(2)} s of processor, at worst 2 s (${verdicts})`,
+    `${file.file}: ${marked.steps.length} lines in ${spent.toFixed(2)} s of processor, at worst 2 s (${wrong} wrong, ${unread} unread)${marked.fault?.message ?? ''}`,
   );
 }
 rmSync(folder, { recursive: true });

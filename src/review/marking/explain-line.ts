@@ -2,7 +2,7 @@ import { sameButAngle, type Dimension } from '../../units/index.ts';
 import type { CutPart } from '../../statics/index.ts';
 import { atomsOf, type Atom } from '../matching/atoms.ts';
 import { takingsOf } from '../matching/takings.ts';
-import { isSpent, type Effort } from '../matching/effort.ts';
+import { isSpent, spend, type Effort } from '../matching/effort.ts';
 import {
   matchTerms,
   prepareLine,
@@ -163,6 +163,7 @@ function searched(
   terms: readonly WorkerTerm[],
 ): Explained {
   const { effort } = request;
+  spend(effort, comparisonsATerm * terms.length);
   const all = takenAs(request, terms);
   const lines = new Map<Taken, PreparedLine>();
   let best = untold(reading, terms);
@@ -187,6 +188,12 @@ function searched(
   return { ...best, isComplete: isTried && !isSpent(effort) };
 }
 
+/** Making a line ready takes about as long as so many comparisons for each of its terms. */
+const comparisonsATerm = 150;
+
+/** Finding what acts in a sum takes about as long as so many comparisons for each thing found. */
+const comparisonsAnAtom = 15;
+
 function takenAs(
   { context, claim, parts, concluded, sense, effort }: LineRequest,
   terms: readonly WorkerTerm[],
@@ -196,6 +203,7 @@ function takenAs(
     takingsOf(context, sum).flatMap((taking) => {
       if (isSpent(effort)) return [];
       const atoms = atomsOf(context, { sum, part }, taking);
+      spend(effort, comparisonsAnAtom * (1 + atoms.length));
       return scalesOf(terms, atoms, sense).map(({ scale, cost }): Taken => ({
         matching: { terms, atoms, sum, scale, concluded },
         cost,

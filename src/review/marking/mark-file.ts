@@ -48,20 +48,33 @@ export function markFile(
   const { work } = setting;
   const [only, ...others] = casesOf(work);
   const stated = file.loads?.text ?? (others.length === 0 ? only : undefined);
-  if (stated !== undefined) return markUnder(file, { ...setting, effort }, stated);
+  if (stated !== undefined)
+    return closed(markUnder(file, { ...setting, effort }, stated));
   const marks = loadingsOf(work);
   const all = marks.flatMap((mark, index) => {
     // Each loading that is tried has as much as the next: which one fits is not known yet.
     const share = shareOf(effort, marks.length - index);
     return markUnder(file, { ...setting, effort: share }, mark) ?? [];
   });
-  return all.reduce<MarkedUnder | undefined>(
-    (best, one) => (best === undefined || slipsIn(one) < slipsIn(best) ? one : best),
+  const best = all.reduce<OpenMarks | undefined>(
+    (least, one) =>
+      least === undefined || slipsIn(one) < slipsIn(least) ? one : least,
     undefined,
   );
+  return closed(best);
 }
 
-function slipsIn({ steps }: MarkedUnder): number {
+/** The steps under one loading, before it is known whether that one is taken. */
+interface OpenMarks {
+  readonly mark: string;
+  readonly steps: readonly StepWithSlips[];
+}
+
+function closed(open: OpenMarks | undefined): MarkedUnder | undefined {
+  return open === undefined ? undefined : { ...open, steps: withRepeats(open.steps) };
+}
+
+function slipsIn({ steps }: OpenMarks): number {
   return steps.reduce(
     (sum, { verdict, findings }) =>
       sum + (verdict === 'right' ? 0 : 1) + (verdict === 'right' ? 0 : findings.length),
@@ -73,7 +86,7 @@ function markUnder(
   file: WorkedDefinition,
   setting: FileSetting & { readonly effort: Effort },
   mark: string,
-): MarkedUnder | undefined {
+): OpenMarks | undefined {
   const contexts = new Map<string, MarkingContext | undefined>();
   const contextFor = (name: string): MarkingContext | undefined => {
     if (!contexts.has(name))
@@ -109,7 +122,7 @@ function markUnder(
     };
     return describe(step, open.worker, base, markStep(request, open.pending));
   });
-  return { mark, steps: withRepeats(steps) };
+  return { mark, steps };
 }
 
 function markStep(request: StepRequest, pending: OwnEquation[]): StepMark {
@@ -137,6 +150,7 @@ function describe(
   base: Base,
   { verdict, findings, remarks, expected }: StepMark,
 ): StepWithSlips {
+  const symbols = worker === undefined ? undefined : symbolsOf(worker);
   const claim = step.sum?.text ?? step.value?.text;
   const texts = [step.write, ...step.so].flatMap((one) =>
     one === undefined ? [] : [one.text],
@@ -148,8 +162,8 @@ function describe(
     ...(step.write === undefined ? {} : { written: step.write.text }),
     concluded: step.so.map(({ text }) => text),
     ...(step.note === undefined ? {} : { note: step.note }),
-    lines:
-      worker === undefined ? [] : texts.flatMap((text) => equationOf(text, worker)),
+    readLines: () =>
+      symbols === undefined ? [] : texts.flatMap((text) => equationOf(text, symbols)),
     verdict,
     findings,
     remarks,
@@ -157,8 +171,11 @@ function describe(
   };
 }
 
-function equationOf(text: string, worker: Worker): readonly StatementLine[] {
-  const [line] = readLine(text, symbolsOf(worker)).readings ?? [];
+function equationOf(
+  text: string,
+  symbols: readonly string[],
+): readonly StatementLine[] {
+  const [line] = readLine(text, symbols).readings ?? [];
   const equation = line === undefined ? undefined : asEquation(line);
   return equation === undefined ? [] : [equation];
 }

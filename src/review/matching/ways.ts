@@ -25,6 +25,9 @@ export interface Choice {
 /** Numbers beyond these are put together in pairs only, not in threes. */
 const mostThrees = 12;
 
+/** Looking for the slip between a number and a thing takes about as long as so many comparisons. */
+const comparisonsASlip = 5;
+
 /** For each number all that it may stand for, with the slips that it takes, the cheapest first. */
 export function waysOf(
   numbers: readonly WrittenNumber[],
@@ -33,14 +36,16 @@ export function waysOf(
   const splits = splitsOf(numbers, choice);
   return numbers.map((number, at) => {
     const { term } = number;
-    spend(choice.effort, choice.groups.length + choice.atoms.length);
     const extra = { kind: 'extra-term', cost: costs.extra, term, atoms: [] } as const;
     const terms = 1 << at;
+    const none = { atoms: 0, terms, slips: [extra], cost: extra.cost };
+    const { effort, groups, atoms } = choice;
+    if (!spend(effort, groups.length + comparisonsASlip * atoms.length)) return [none];
     const own = [
       ...groupWays(number, choice).map((way) => ({ ...way, terms })),
       ...slippedWays(number, choice).map((way) => ({ ...way, terms })),
       ...splits.filter((split) => firstOf(split.terms) === at),
-      { atoms: 0, terms, slips: [extra], cost: extra.cost },
+      none,
     ];
     return own.filter(isLikely).sort((a, b) => a.cost - b.cost);
   });
