@@ -61,7 +61,7 @@ function openFile(bytes: Uint8Array, version: string, xref: CrossReference): Pdf
     known.set(number, null); // an object that leads back to itself is none
     const place = xref.places.get(number);
     const read = (): PdfObject =>
-      place === undefined ? null : readAt(file, number, place);
+      place === undefined ? null : readAt(file, number, { place, packedIn });
     const object = attempt(read, null);
     known.set(number, object);
     return object;
@@ -93,15 +93,17 @@ function openFile(bytes: Uint8Array, version: string, xref: CrossReference): Pdf
     },
     faults: () => [...faults],
   };
+  const packedIn = unpacker(file);
   return file;
 }
 
 /** Reads an object where the table says that it stands. */
-function readAt(file: PdfFile, number: number, place: ObjectPlace): PdfObject {
-  if (place.kind === 'packed') {
-    const stream: PdfObject = { kind: 'reference', number: place.stream };
-    return readPacked(file, stream, place.index);
-  }
+function readAt(
+  file: PdfFile,
+  number: number,
+  { place, packedIn }: { readonly place: ObjectPlace; readonly packedIn: PackedIn },
+): PdfObject {
+  if (place.kind === 'packed') return readPacked(packedIn(place.stream), place.index);
   const { number: found, object } = readIndirect(
     file.bytes,
     place.offset,
@@ -112,16 +114,44 @@ function readAt(file: PdfFile, number: number, place: ObjectPlace): PdfObject {
   return object;
 }
 
-/** Reads an object out of a stream of objects (ISO 32000-1, 7.5.7). */
-function readPacked(file: PdfFile, stream: PdfObject, index: number): PdfObject {
+/** A stream of objects, unpacked: its content, and where in it each of its objects begins. */
+interface PackedObjects {
+  readonly data: Uint8Array;
+  readonly offsets: readonly number[];
+}
+
+type PackedIn = (stream: number) => PackedObjects;
+
+/** Unpacks streams of objects, each once: hundreds of objects stand in one. */
+function unpacker(file: PdfFile): PackedIn {
+  const known = new Map<number, PackedObjects>();
+  return (number) => {
+    const before = known.get(number);
+    if (before !== undefined) return before;
+    const found = openPacked(file, { kind: 'reference', number });
+    known.set(number, found);
+    return found;
+  };
+}
+
+/** Reads the head of a stream of objects: pairs of a number and an offset (ISO 32000-1, 7.5.7). */
+function openPacked(file: PdfFile, stream: PdfObject): PackedObjects {
   const data = file.decode(stream);
-  const scanner = scanObjects(data);
-  for (let word = 0; word < 2 * index + 1; word += 1)
-    if (scanner.next() === undefined) break;
-  const offset = scanner.next();
-  if (typeof offset !== 'number') throw new RangeError('a packed object is missing');
   const first = numberOr(file.entry(stream, 'First'), 0);
-  const object = scanObjects(data, first + offset).next();
+  const scanner = scanObjects(data.subarray(0, first));
+  const offsets: number[] = [];
+  for (let number = scanner.next(); number !== undefined; number = scanner.next()) {
+    const offset = scanner.next();
+    if (typeof offset !== 'number') break;
+    offsets.push(first + offset);
+  }
+  return { data, offsets };
+}
+
+function readPacked({ data, offsets }: PackedObjects, index: number): PdfObject {
+  const offset = offsets[index];
+  if (offset === undefined) throw new RangeError('a packed object is missing');
+  const object = scanObjects(data, offset).next();
   if (object === undefined || isKeyword(object))
     throw new RangeError('a packed object has no content');
   return object;
