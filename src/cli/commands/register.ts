@@ -11,7 +11,7 @@ import type { UsageFault } from '../usage-fault.ts';
 export const register: Command = {
   name: 'register',
   takes: 'PATH…',
-  summary: 'index projects and bags: revision, status, people, sheets, checksum',
+  summary: 'index projects and bags with their status',
   about: [
     'Lists project folders, bags and bound PDFs, by number and then revision by revision: title, status, date, people, sheets, the check that governs, and the SHA-256 of each bag. A folder that is no project is searched for such, four levels deep, hidden folders left out. No file is written.',
     'What a package supersedes stands in its own record; the register turns that round and says of each package what supersedes it. Two bags of one number and revision that differ are pointed out.',

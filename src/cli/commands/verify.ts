@@ -35,7 +35,7 @@ export const verify: Command = {
     quiet: { type: 'boolean', about: 'say nothing of what is intact' },
   },
   examples: [
-    { line: 'sumzero verify shelter/issued/2031-014-A.zip', does: 'prove one bag' },
+    { line: 'sumzero verify shelter/issued/17-A.zip', does: 'prove one bag' },
     { line: 'sumzero verify ~/archive --quiet', does: 'prove all bags of a folder' },
     {
       line: 'sumzero verify /archive --shard 3/16 --json',

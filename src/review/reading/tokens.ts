@@ -47,7 +47,9 @@ const signs: Readonly<Record<string, '+' | '-' | '*' | '/' | '^' | '=' | '(' | '
   ']': ')',
 };
 
-const raised: Readonly<Record<string, string>> = { '²': '2', '³': '3', '⁴': '4' };
+/** An exponent written small: ², ⁻⁶. */
+const raised = /^([⁺⁻]?)([⁰¹²³⁴⁵⁶⁷⁸⁹]+)/u;
+const small = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /**
  * Splits a line into words. `names` are the worker's declared symbols, any strings: where one
@@ -64,7 +66,11 @@ export function tokensOf(text: string, names: readonly string[]): Tokens {
       at += 1;
       continue;
     }
-    const token = tokenAt(text, at, { declared, before: tokens.at(-1) });
+    const token = tokenAt(text, at, {
+      declared,
+      before: tokens.at(-1),
+      isExponent: isRaised(tokens),
+    });
     if ('message' in token) return { fault: token };
     if (Array.isArray(token)) tokens.push(...(token as readonly Token[]));
     else tokens.push(token as Token);
@@ -76,21 +82,27 @@ export function tokensOf(text: string, names: readonly string[]): Tokens {
 interface Around {
   readonly declared: readonly string[];
   readonly before: Token | undefined;
+  readonly isExponent: boolean;
+}
+
+/** True behind `^`, and behind `^-` as in the 10^-6 that is printed. */
+function isRaised(tokens: readonly Token[]): boolean {
+  const signs = tokens.slice(-2).map((token) => (token.kind === 'sign' ? token.sign : ''));
+  return signs.at(-1) === '^' || signs.join('') === '^-';
 }
 
 function tokenAt(
   text: string,
   at: number,
-  { declared, before }: Around,
+  { declared, before, isExponent }: Around,
 ): Token | readonly Token[] | ReadingFault {
   const rest = text.slice(at);
-  const isExponent = before?.kind === 'sign' && before.sign === '^';
   const number = isExponent ? exponentAt(text, at) : numberAt(text, at, declared);
   if (number !== undefined) return number;
   const name = declared.find((one) => rest.startsWith(one) && endsWord(rest, one));
   if (name !== undefined)
     return { kind: 'name', name, start: at, end: at + name.length };
-  return otherAt(text, at, { declared, before });
+  return otherAt(text, at, { declared, before, isExponent });
 }
 
 /** A word that is no number and no declared name. */
@@ -100,8 +112,8 @@ function otherAt(
   { declared, before }: Around,
 ): Token | readonly Token[] | ReadingFault {
   const rest = text.slice(at);
-  const power = raised[text[at] ?? ''];
-  if (power !== undefined) return raisedTokens(power, at);
+  const power = raised.exec(rest);
+  if (power !== null) return raisedTokens(power, at);
   const word = /^(?:√|[\p{L}_Σ][\p{L}\p{Nd}₀-₉_′]*)/u.exec(rest)?.[0];
   if (word !== undefined) return wordToken(word, at, { declared, before, rest });
   const sign = signs[text[at] ?? ''];
@@ -128,13 +140,17 @@ function endsWord(rest: string, name: string): boolean {
   return !/[\p{L}\p{N}]$/u.test(name) || !/^[\p{L}\p{N}_]/u.test(next);
 }
 
-function raisedTokens(power: string, at: number): readonly Token[] {
-  const parsed = parseQuantity(power);
-  const extent = { start: at, end: at + 1 };
-  const sign: Token = { kind: 'sign', sign: '^', ...extent };
-  if (parsed.quantity === undefined) return [sign];
-  const { quantity } = parsed;
-  return [sign, { kind: 'number', quantity, isBare: true, lastPlace: 0, ...extent }];
+function raisedTokens([all, sense, digits = '']: RegExpExecArray, at: number): readonly Token[] {
+  const number = [...digits].map((one) => small.indexOf(one)).join('');
+  const extent = { start: at, end: at + all.length };
+  const signs = sense === '⁻' ? (['^', '-'] as const) : (['^'] as const);
+  const parsed = parseQuantity(number);
+  return [
+    ...signs.map((sign): Token => ({ kind: 'sign', sign, ...extent })),
+    ...(parsed.quantity === undefined
+      ? []
+      : [{ kind: 'number', quantity: parsed.quantity, isBare: true, lastPlace: 0, ...extent } as const]),
+  ];
 }
 
 const functions = ['sin', 'cos', 'tan', 'sqrt', 'abs'] as const;
@@ -142,7 +158,7 @@ const functions = ['sin', 'cos', 'tan', 'sqrt', 'abs'] as const;
 function wordToken(
   word: string,
   start: number,
-  { declared, before, rest }: Around & { readonly rest: string },
+  { declared, before, rest }: Pick<Around, 'declared' | 'before'> & { readonly rest: string },
 ): Token | readonly Token[] {
   const of = word === '√' ? 'sqrt' : functions.find((one) => one === word);
   if (of !== undefined)

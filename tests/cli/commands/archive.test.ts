@@ -8,7 +8,7 @@ describe('archive', () => {
     const world = issueShed({
       'project.yaml': issueYaml(
         'status: preliminary, supersedes: { number: "2031-014", revision: "-" }',
-        `[ ${completeRow.replace('mark: A', 'mark: "-"')}, ${completeRow} ]`,
+        `[ ${completeRow.replace('mark: A, date: 2031-03-14', 'mark: "-", date: 2031-01-20')}, ${completeRow} ]`,
       ),
     });
     const { code, out, err } = await ran(['archive', 'shed'], world);

@@ -167,7 +167,12 @@ function unknownTerm(
   ];
 }
 
-function senseOf({ structure }: MarkingContext, at: string, index: number): string {
+/** The positive sense of a reaction in words. */
+export function senseOf(
+  { structure }: Pick<MarkingContext, 'structure'>,
+  at: string,
+  index: number,
+): string {
   const support = structure.supports.find(({ point }) => point === at);
   const restraint = support?.restraints[index];
   if (restraint?.kind !== 'force') return 'counterclockwise';
