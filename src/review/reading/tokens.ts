@@ -87,7 +87,9 @@ interface Around {
 
 /** True behind `^`, and behind `^-` as in the 10^-6 that is printed. */
 function isRaised(tokens: readonly Token[]): boolean {
-  const signs = tokens.slice(-2).map((token) => (token.kind === 'sign' ? token.sign : ''));
+  const signs = tokens
+    .slice(-2)
+    .map((token) => (token.kind === 'sign' ? token.sign : ''));
   return signs.at(-1) === '^' || signs.join('') === '^-';
 }
 
@@ -140,7 +142,10 @@ function endsWord(rest: string, name: string): boolean {
   return !/[\p{L}\p{N}]$/u.test(name) || !/^[\p{L}\p{N}_]/u.test(next);
 }
 
-function raisedTokens([all, sense, digits = '']: RegExpExecArray, at: number): readonly Token[] {
+function raisedTokens(
+  [all, sense, digits = '']: RegExpExecArray,
+  at: number,
+): readonly Token[] {
   const number = [...digits].map((one) => small.indexOf(one)).join('');
   const extent = { start: at, end: at + all.length };
   const signs = sense === '⁻' ? (['^', '-'] as const) : (['^'] as const);
@@ -149,7 +154,15 @@ function raisedTokens([all, sense, digits = '']: RegExpExecArray, at: number): r
     ...signs.map((sign): Token => ({ kind: 'sign', sign, ...extent })),
     ...(parsed.quantity === undefined
       ? []
-      : [{ kind: 'number', quantity: parsed.quantity, isBare: true, lastPlace: 0, ...extent } as const]),
+      : [
+          {
+            kind: 'number',
+            quantity: parsed.quantity,
+            isBare: true,
+            lastPlace: 0,
+            ...extent,
+          } as const,
+        ]),
   ];
 }
 
@@ -158,7 +171,11 @@ const functions = ['sin', 'cos', 'tan', 'sqrt', 'abs'] as const;
 function wordToken(
   word: string,
   start: number,
-  { declared, before, rest }: Pick<Around, 'declared' | 'before'> & { readonly rest: string },
+  {
+    declared,
+    before,
+    rest,
+  }: Pick<Around, 'declared' | 'before'> & { readonly rest: string },
 ): Token | readonly Token[] {
   const of = word === '√' ? 'sqrt' : functions.find((one) => one === word);
   if (of !== undefined)

@@ -1,0 +1,99 @@
+import { readWorked } from '../../../src/project/kinds/worked/read-worked.ts';
+import { checkWorked, type MarkedStep } from '../../../src/review/index.ts';
+import type { Sheet, SheetStep, SheetTerm, Taste } from './narrated-sheet.ts';
+import { figures } from './write-line.ts';
+
+/** A slip in one step of a sheet: its terms otherwise, or what it concludes. */
+export interface SheetSlip {
+  readonly step: number;
+  readonly terms?: readonly SheetTerm[];
+  /** What is concluded for what follows from the line. */
+  readonly concludes?: (count: number) => string;
+}
+
+/** A sheet as it is written: every step worked from what the worker found before. */
+export function writtenSheet(sheet: Sheet, taste: Taste, slip?: SheetSlip): string {
+  const found = new Map<string, string>();
+  const steps = sheet.steps.map((step, at) => {
+    const own = slip?.step === at ? slip : undefined;
+    const terms = own?.terms ?? step.terms;
+    const bits = taste.bits[(at * 3 + 1) % 24]!;
+    const isAsNumber = (bits & 16) !== 0;
+    const count = concluded(step, terms, {
+      found,
+      isAltered: own?.terms !== undefined,
+    });
+    const text = own?.concludes?.(count) ?? figures(count, 3);
+    const isPlain = slip === undefined && step.solved !== undefined;
+    const line = isPlain
+      ? step.solved
+      : lineOf(terms, { found, isAsNumber }) + step.ending;
+    found.set(step.symbol, text);
+    const so =
+      isPlain && (bits & 32) !== 0
+        ? ''
+        : `, so: "${step.symbol} = ${text} ${step.unit}"`;
+    return `  - { ${step.head}, write: ${JSON.stringify(withUnit(line ?? '', step))}${so} }\n`;
+  });
+  return `${sheet.head}steps:\n${steps.join('')}`;
+}
+
+/** What a step comes to: the truth where nothing before it is amiss, else by the figures in use. */
+function concluded(
+  step: SheetStep,
+  terms: readonly SheetTerm[],
+  {
+    found,
+    isAltered,
+  }: { readonly found: ReadonlyMap<string, string>; readonly isAltered: boolean },
+): number {
+  const worth = ({ sign, size, factor, repeats }: SheetTerm): number =>
+    sign * factor * (repeats === undefined ? size : Number(found.get(repeats)));
+  const open = terms.find(({ isOpen, text }) => isOpen && text.startsWith(step.symbol));
+  const rest = terms
+    .filter(({ isOpen }) => !isOpen)
+    .reduce((sum, term) => sum + worth(term), 0);
+  const own = open === undefined ? rest : -rest / (open.sign * open.factor);
+  const isNear = Math.abs(own - step.count) <= 0.01 * Math.abs(step.count);
+  return (isNear && !isAltered) || Number.isNaN(own) ? step.count : own;
+}
+
+function lineOf(
+  terms: readonly SheetTerm[],
+  {
+    found,
+    isAsNumber,
+  }: { readonly found: ReadonlyMap<string, string>; readonly isAsNumber: boolean },
+): string {
+  return terms
+    .map(({ sign, text, repeats }) => {
+      const value = Number(found.get(repeats ?? ''));
+      // What was found is written as a number with its own sign in that of the term, or as its symbol.
+      const own = isAsNumber && value < 0 ? -sign : sign;
+      const lead = isAsNumber
+        ? `${found.get(repeats ?? '')?.replace('-', '')} @${repeats}`
+        : (repeats ?? '');
+      return `${own < 0 ? '-' : '+'} ${text.replace('{}', lead)}`;
+    })
+    .join(' ')
+    .replace(/^\+ /u, '');
+}
+
+/** The unit of a value that is repeated is that of its symbol. */
+function withUnit(line: string, { unit }: SheetStep): string {
+  const [force, length] = unit.split(' ');
+  const own = length ?? (force === 'kip' ? 'ft' : 'm');
+  return line
+    .replaceAll(/@M_\S+/gu, `${force} ${own}`)
+    .replaceAll(/@\S+/gu, force ?? '');
+}
+
+/** Marks a written sheet. */
+export function markedSheet(sheet: Sheet, text: string): readonly MarkedStep[] {
+  const file = { path: 'worked/a.yaml', text, sha256: '' };
+  const worked = readWorked(file, sheet.project.definition.units);
+  const [marked] = checkWorked({ ...sheet.project, worked: [worked] }, sheet.members);
+  if (marked === undefined || marked.fault !== undefined)
+    throw new Error(marked?.fault?.message ?? 'no file');
+  return marked.steps;
+}
