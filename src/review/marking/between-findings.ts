@@ -1,5 +1,5 @@
 import { sameButAngle } from '../../units/index.ts';
-import { isClose } from '../matching/closeness.ts';
+import { isClose, isCloseIn } from '../matching/closeness.ts';
 import type { Finding } from '../verdict.ts';
 import type { WrittenConclusion } from './conclude.ts';
 import { displayOf, showAs } from './shown-as.ts';
@@ -8,7 +8,7 @@ import type { StepRequest } from './step-mark.ts';
 /** What stands between the symbol of a conclusion and its value must come to the value, link by link. */
 export function betweenFindings(
   request: StepRequest,
-  { between, value, dimension }: WrittenConclusion,
+  { between, value, dimension, unit }: WrittenConclusion,
 ): readonly Finding[] {
   return between.flatMap((link, index): readonly Finding[] => {
     const next = between[index + 1] ?? { text: undefined, value, dimension };
@@ -22,7 +22,9 @@ export function betweenFindings(
           message: 'This does not measure what stands after it.',
         },
       ];
-    if (isClose(next.value, link.value)) return [];
+    const isSame =
+      isClose(next.value, link.value) || isCloseIn(unit, next.value, link.value);
+    if (isSame) return [];
     const show = showAs(request, displayOf({ dimension: own }));
     return [
       {

@@ -1,6 +1,6 @@
-import { isClose } from '../matching/closeness.ts';
+import { isClose, isCloseIn } from '../matching/closeness.ts';
 import { linearForm, type Meanings } from '../reading/linear-form.ts';
-import type { WrittenLine } from '../reading/written.ts';
+import type { Written, WrittenLine } from '../reading/written.ts';
 import type { Finding } from '../verdict.ts';
 
 /** The links of a chain after the first equation must each equal the one before. */
@@ -24,7 +24,7 @@ export function chainFindings(
   return line.links.flatMap((link, index): readonly Finding[] => {
     const [before, here] = [numbers[index - 1], numbers[index]];
     if (index < 2 || before === undefined || here === undefined) return [];
-    if (isClose(here, before)) return [];
+    if (isClose(here, before) || isCloseIn(unitOf(link), here, before)) return [];
     const term = line.text.slice(link.start, link.end);
     return [
       {
@@ -34,4 +34,11 @@ export function chainFindings(
       },
     ];
   });
+}
+
+/** The unit in which a link is written that is a number, whatever its sign; 1 for one that is worked out. */
+export function unitOf(link: Written): number {
+  const [only, ...others] = link.kind === 'sum' ? link.terms : [];
+  const number = only !== undefined && others.length === 0 ? only.of : link;
+  return number.kind === 'number' ? number.quantity.unit.inSi : 1;
 }

@@ -1,5 +1,5 @@
-import { isClose } from '../matching/closeness.ts';
-import { sameButAngle } from '../../units/index.ts';
+import { isClose, isCloseIn } from '../matching/closeness.ts';
+import { displayUnit, sameButAngle } from '../../units/index.ts';
 import type { Written, WrittenLine } from '../reading/written.ts';
 import type { Finding } from '../verdict.ts';
 import { conversionOf } from './judge-value.ts';
@@ -34,7 +34,7 @@ export function judgeWorked(
   reading: ValueReading,
 ): JudgedWork | StepMark {
   const worked = lines.map((line) => ({ line, ...workedOut(line, request) }));
-  const right = worked.find(({ worths }) => isTrueOf(worths, reading));
+  const right = worked.find(({ worths }) => isTrueOf(request, worths, reading));
   if (right !== undefined)
     return {
       line: right.line,
@@ -79,15 +79,17 @@ function workedOut(
 }
 
 function isTrueOf(
+  { context }: StepRequest,
   worths: Worths | undefined,
   { meaning, takesMagnitude }: ValueReading,
 ): boolean {
   if (worths === undefined) return false;
   const { truth, dimension } = worths;
   if (!sameButAngle(dimension, meaning.dimension)) return false;
-  return (
-    isClose(truth, meaning.truth) || (takesMagnitude && isClose(truth, -meaning.truth))
-  );
+  const unit = displayUnit(context.system, displayOf(meaning)).inSi;
+  const isIt = (one: number): boolean =>
+    isClose(truth, one) || isCloseIn(unit, truth, one);
+  return isIt(meaning.truth) || (takesMagnitude && isIt(-meaning.truth));
 }
 
 /** The line less the value, in both senses, against the sums that would give it; undefined where none would. */

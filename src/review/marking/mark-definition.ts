@@ -1,10 +1,11 @@
 import { readLine } from '../reading/read-line.ts';
 import type { Written, WrittenLine } from '../reading/written.ts';
-import { isClose } from '../matching/closeness.ts';
+import { isClose, isCloseIn } from '../matching/closeness.ts';
 import { termsOfLine } from '../matching/worker-terms.ts';
 import type { Meaning } from '../reading/linear-form.ts';
 import type { Finding } from '../verdict.ts';
 import type { Drawn } from './drawn.ts';
+import { unitOf } from './chain-findings.ts';
 import { markConclusions, type Conclusions } from './mark-conclusions.ts';
 import { displayOf, showAs } from './shown-as.ts';
 import { meaningsFor, ownMeaningsFor, symbolsOf } from './meanings.ts';
@@ -113,7 +114,7 @@ function workLinks(line: WrittenLine, request: StepRequest): WorkedLinks | StepM
     if (here === undefined) continue;
     isCarried ||= here.isCarried;
     const term = line.text.slice(link.start, link.end).trim();
-    const said = compared(request, { before, here, isFirst });
+    const said = compared(request, { before, here, isFirst, unit: unitOf(link) });
     findings.push(...said.map((finding) => ({ ...finding, term })));
     first ??= before ?? here;
     before = here;
@@ -149,13 +150,16 @@ function compared(
     readonly before: OwnValue | undefined;
     readonly here: OwnValue;
     readonly isFirst: boolean;
+    readonly unit: number;
   },
 ): readonly Finding[] {
-  const { before, here, isFirst } = of;
+  const { before, here, isFirst, unit } = of;
   if (before === undefined) return [];
   if (displayOf(before) !== displayOf(here))
     return [{ kind: 'unit', message: 'This does not measure what stands before it.' }];
-  if (isClose(here.own, before.own) || isClose(here.truth, before.truth)) return [];
+  const isSame = (one: number, other: number): boolean =>
+    isClose(one, other) || isCloseIn(unit, one, other);
+  if (isSame(here.own, before.own) || isSame(here.truth, before.truth)) return [];
   const show = showAs(request, displayOf(before));
   return isFirst
     ? [{ kind: 'magnitude', message: `The member has ${show(before.truth)} for this.` }]

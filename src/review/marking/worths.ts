@@ -1,5 +1,5 @@
 import { sameButAngle } from '../../units/index.ts';
-import { isClose } from '../matching/closeness.ts';
+import { isClose, isCloseInSome } from '../matching/closeness.ts';
 import {
   linearForm,
   type LinearForm,
@@ -40,7 +40,7 @@ export function worthsOf(of: Written, request: StepRequest): ReadWorths {
   const { dimension } = own.form;
   if (dimension === undefined || isOpen(own.form) || isOpen(truly.form)) return {};
   const values = { own: own.form.constant, truth: truly.form.constant };
-  const isCarried = !isClose(values.own, values.truth);
+  const isCarried = !isCloseInSome(values.own, values.truth);
   return { worths: { ...values, dimension, isCarried } };
 }
 
@@ -75,6 +75,6 @@ export function slippedValues(worker: Worker): readonly OwnValue[] {
     ({ value: own, truth, dimension }) => ({ own, truth, dimension }),
   );
   return [...concluded, ...worker.values.values()].filter(
-    ({ own, truth }) => own !== 0 && !isClose(own, truth),
+    ({ own, truth }) => own !== 0 && !isCloseInSome(own, truth),
   );
 }

@@ -11,6 +11,16 @@ export function isClose(found: number, truth: number, figures: number = 3): bool
   return Math.abs(found - truth) <= room * (1 + 1e-6) + 1e-12 * Math.abs(truth);
 }
 
+/** The same for values that were written in a unit, in which the figures are counted; 53 400 N and 53 200 N are 12.0 kip and 11.96 kip. */
+export function isCloseIn(unit: number, found: number, truth: number): boolean {
+  return isClose(found / unit, truth / unit);
+}
+
+/** True where two values may be one and the same rounded to three figures in whatever unit. */
+export function isCloseInSome(found: number, truth: number): boolean {
+  return isClose(found, truth) || isNear(found, truth);
+}
+
 /** True where a written value stands for a true one: to three figures, or within what rounding its figures can have moved it. */
 export function standsFor(written: number, truth: number, spread: number): boolean {
   return (

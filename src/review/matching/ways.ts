@@ -1,11 +1,11 @@
 import type { Sum } from '../../statics/index.ts';
 import type { Atom } from './atoms.ts';
 import type { Way } from './closest-covers.ts';
-import { isRounded, standsFor } from './closeness.ts';
+import { isCloseIn, isRounded, standsFor } from './closeness.ts';
 import { spend, type Effort } from './effort.ts';
 import type { Group } from './groups.ts';
 import { costs, isPlainMoment, priceOfSize, slipsOf, type Slip } from './slips.ts';
-import type { WorkerTerm } from './worker-terms.ts';
+import type { TermPart, WorkerTerm } from './worker-terms.ts';
 
 /** A number of a line, brought to the scale of the sum. */
 export interface WrittenNumber {
@@ -64,13 +64,17 @@ function groupWays(
   { groups, atoms, sum }: Choice,
 ): readonly OneWay[] {
   const isLump = sum.kind === 'forces' || isPlainMoment(term);
+  const own = term.parts.find(({ dimension, unit }) => dimension?.force === 1 && unit);
   return groups.flatMap(({ mask, count, worth, isWhole }): readonly OneWay[] => {
+    const isUnknown = count === 1 && atomsIn(atoms, mask)[0]?.key !== undefined;
+    const stands = (one: number): boolean =>
+      standsFor(value, one, term.spread) ||
+      (isUnknown && own !== undefined && isCarriedOver(value, one, own));
     // Lumping is no slip; its small price makes the plainest reading come first.
     const lump = costs.lump * (count - 1);
-    if (standsFor(value, worth, term.spread))
-      return [{ atoms: mask, slips: [], cost: lump }];
+    if (stands(worth)) return [{ atoms: mask, slips: [], cost: lump }];
     const of = { term, atoms: atomsIn(atoms, mask) };
-    if (standsFor(value, -worth, term.spread)) {
+    if (stands(-worth)) {
       const slip = { kind: 'sign', cost: costs.sign, ...of } as const;
       return [{ atoms: mask, slips: [slip], cost: lump + slip.cost }];
     }
@@ -78,6 +82,12 @@ function groupWays(
     const slip = lumpSlip(Math.abs(value), Math.abs(worth), of);
     return [{ atoms: mask, slips: [slip], cost: lump + slip.cost }];
   });
+}
+
+/** True where a number repeats what was found for an unknown, with a figure more or less in the unit that it is written in. */
+function isCarriedOver(value: number, worth: number, part: TermPart): boolean {
+  const { size, unit = 1 } = part;
+  return isCloseIn(unit, size, (size * worth) / value);
 }
 
 /** A number for several things together that is not what they come to. */

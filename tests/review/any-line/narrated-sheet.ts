@@ -40,6 +40,8 @@ export interface SheetTerm {
   readonly text: string;
   /** The unknown that it repeats the earlier value of. */
   readonly repeats?: string;
+  /** By what factor a slip has it repeated. */
+  readonly outBy?: number;
   readonly isOpen: boolean;
   /** The number that leads it, in the sheet's units, its sign in it; 1 for an unknown. */
   readonly size: number;

@@ -53,6 +53,14 @@ function valueStep(
   if (Math.abs(value) < 0.3 * gross || gross === 0) return undefined;
   const { units } = setting;
   const [f, l] = [units.force[1], units.length[1]];
+  const symbols = new Set(
+    [...setting.unknowns.values()].map(({ point, index }) => `${point} ${index}`),
+  );
+  const isTold = others.every(
+    ({ source }) =>
+      source.kind !== 'reaction' || symbols.has(`${source.point} ${source.index}`),
+  );
+  if (!isTold) return undefined;
   const terms = others.flatMap((term) =>
     termOf(setting, term, -1 / own.factor, x, force),
   );

@@ -47,14 +47,20 @@ function concluded(
     isAltered,
   }: { readonly found: ReadonlyMap<string, string>; readonly isAltered: boolean },
 ): number {
-  const worth = ({ sign, size, factor, repeats }: SheetTerm): number =>
-    sign * factor * (repeats === undefined ? size : Number(found.get(repeats)));
+  const worth = ({ sign, size, factor, repeats, outBy = 1 }: SheetTerm): number =>
+    sign * factor * (repeats === undefined ? size : Number(found.get(repeats)) * outBy);
   const open = terms.find(({ isOpen, text }) => isOpen && text.startsWith(step.symbol));
   const rest = terms
     .filter(({ isOpen }) => !isOpen)
     .reduce((sum, term) => sum + worth(term), 0);
   const own = open === undefined ? rest : -rest / (open.sign * open.factor);
-  const isNear = Math.abs(own - step.count) <= 0.01 * Math.abs(step.count);
+  const gross = terms
+    .filter(({ isOpen }) => !isOpen)
+    .reduce((sum, term) => sum + Math.abs(worth(term)), 0);
+  // What the rounding of great terms leaves of a small difference is the truth rounded.
+  const room = 0.002 * Math.abs(gross / (open?.factor ?? 1));
+  const isNear =
+    Math.abs(own - step.count) <= Math.max(0.01 * Math.abs(step.count), room);
   return (isNear && !isAltered) || Number.isNaN(own) ? step.count : own;
 }
 
@@ -66,12 +72,13 @@ function lineOf(
   }: { readonly found: ReadonlyMap<string, string>; readonly isAsNumber: boolean },
 ): string {
   return terms
-    .map(({ sign, text, repeats }) => {
-      const value = Number(found.get(repeats ?? ''));
+    .map(({ sign, text, repeats, outBy }) => {
+      const value = Number(found.get(repeats ?? '')) * (outBy ?? 1);
+      const isNumber = isAsNumber || outBy !== undefined;
       // What was found is written as a number with its own sign in that of the term, or as its symbol.
-      const own = isAsNumber && value < 0 ? -sign : sign;
-      const lead = isAsNumber
-        ? `${found.get(repeats ?? '')?.replace('-', '')} @${repeats}`
+      const own = isNumber && value < 0 ? -sign : sign;
+      const lead = isNumber
+        ? `${figures(Math.abs(value), 3)} @${repeats}`
         : (repeats ?? '');
       return `${own < 0 ? '-' : '+'} ${text.replace('{}', lead)}`;
     })
