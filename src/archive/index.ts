@@ -48,7 +48,6 @@ export type { RecordReading } from './record-file.ts';
 export { recordOf } from './record-of.ts';
 export type { Recorded } from './record-of.ts';
 export type { Damage, Difference, Verification } from './verification.ts';
-export { agreementTolerance } from './verification.ts';
 export { bagsBelow } from './verifying/bags-below.ts';
 export type { BagsBelow } from './verifying/bags-below.ts';
 export { verify } from './verifying/verify.ts';

@@ -34,6 +34,7 @@ export interface OpenBag {
   readonly piecesOf: (path: string) => AsyncIterable<Uint8Array> | undefined;
   /** The zip itself, byte by byte. */
   readonly zip: Pick<OpenFile, 'size' | 'readAt'>;
+  /** Lets go of the zip; nothing can be read afterwards. */
   readonly close: () => void;
 }
 

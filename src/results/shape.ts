@@ -15,7 +15,11 @@ export type Shape =
       readonly optional?: Readonly<Record<string, Shape>>;
     }
   /** Its shape depends on a look at the value. */
-  | { readonly kind: 'either'; readonly choose: (value: unknown) => Shape };
+  | {
+      readonly kind: 'either';
+      /** The shape that a value of this kind must have. */
+      readonly choose: (value: unknown) => Shape;
+    };
 
 /** A place where a value is not of the shape asked for. */
 export interface Misfit {

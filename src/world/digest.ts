@@ -7,6 +7,7 @@ export function digest(bytes: Uint8Array): string {
 
 /** A digest that grows piece by piece. */
 export interface Digesting {
+  /** Takes in the next piece. */
   readonly add: (piece: Uint8Array) => void;
   /** SHA-256 of all pieces, as `digest` writes it; asked for once, at the end. */
   readonly end: () => string;

@@ -10,6 +10,7 @@ export interface OpenFile {
   readonly size: number;
   /** The bytes from `offset` on, `length` of them or as many as there are. */
   readonly readAt: (offset: number, length: number) => Uint8Array;
+  /** Lets go of the file; nothing can be read afterwards. */
   readonly close: () => void;
 }
 
