@@ -72,12 +72,12 @@ describe('what the derivation narrates, written as somebody might', () => {
         counts.alone += isNamed && own.findings.length === 1 ? 1 : 0;
         if (!isNamed) unnamed.push(all);
       }),
-      { numRuns: 80, endOnFailure: true },
+      { numRuns: 60, endOnFailure: true },
     );
     const { planted, named, alone } = counts;
     const rates = `${planted} slips planted, ${named} named, ${alone} with nothing beside`;
     console.log(rates);
-    expect(planted, rates).toBeGreaterThan(30);
+    expect(planted, rates).toBeGreaterThan(25);
     expect(named / planted, [rates, ...unnamed].join('\n')).toBeGreaterThanOrEqual(
       0.95,
     );

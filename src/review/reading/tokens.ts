@@ -1,5 +1,6 @@
 import { parseQuantity, parseUnit, type GivenQuantity } from '../../units/index.ts';
 import type { Extent, ReadingFault } from './written.ts';
+import { raisedPower, type RaisedPower } from './raised-power.ts';
 
 /** A word of a written line. */
 export type Token = Extent &
@@ -46,10 +47,6 @@ const signs: Readonly<Record<string, '+' | '-' | '*' | '/' | '^' | '=' | '(' | '
   '[': '(',
   ']': ')',
 };
-
-/** An exponent written small: ², ⁻⁶. */
-const raised = /^([⁺⁻]?)([⁰¹²³⁴⁵⁶⁷⁸⁹]+)/u;
-const small = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /**
  * Splits a line into words. `names` are the worker's declared symbols, any strings: where one
@@ -114,8 +111,8 @@ function otherAt(
   { declared, before }: Around,
 ): Token | readonly Token[] | ReadingFault {
   const rest = text.slice(at);
-  const power = raised.exec(rest);
-  if (power !== null) return raisedTokens(power, at);
+  const power = raisedPower(rest);
+  if (power !== undefined) return raisedTokens(power, at);
   const word = /^(?:√|[\p{L}_Σ][\p{L}\p{Nd}₀-₉_′]*)/u.exec(rest)?.[0];
   if (word !== undefined) return wordToken(word, at, { declared, before, rest });
   const sign = signs[text[at] ?? ''];
@@ -143,27 +140,16 @@ function endsWord(rest: string, name: string): boolean {
 }
 
 function raisedTokens(
-  [all, sense, digits = '']: RegExpExecArray,
+  { length, isMinus, digits }: RaisedPower,
   at: number,
 ): readonly Token[] {
-  const number = [...digits].map((one) => small.indexOf(one)).join('');
-  const extent = { start: at, end: at + all.length };
-  const signs = sense === '⁻' ? (['^', '-'] as const) : (['^'] as const);
-  const parsed = parseQuantity(number);
-  return [
-    ...signs.map((sign): Token => ({ kind: 'sign', sign, ...extent })),
-    ...(parsed.quantity === undefined
-      ? []
-      : [
-          {
-            kind: 'number',
-            quantity: parsed.quantity,
-            isBare: true,
-            lastPlace: 0,
-            ...extent,
-          } as const,
-        ]),
-  ];
+  const extent = { start: at, end: at + length };
+  const signs = isMinus ? (['^', '-'] as const) : (['^'] as const);
+  const tokens = signs.map((sign): Token => ({ kind: 'sign', sign, ...extent }));
+  const { quantity } = parseQuantity(digits);
+  return quantity === undefined
+    ? tokens
+    : [...tokens, { kind: 'number', quantity, isBare: true, lastPlace: 0, ...extent }];
 }
 
 const functions = ['sin', 'cos', 'tan', 'sqrt', 'abs'] as const;

@@ -54,13 +54,15 @@ function plantIn(
   const { kind, pick, counts } = setting;
   if (kind === 'arithmetic' || kind === 'rounding') return inConclusion(step, kind);
   // A slip shows where its term is a good part of the sum.
-  const worth = ({ isOpen, repeats, size, factor }: SheetTerm): number =>
-    isOpen
-      ? 0
-      : Math.abs((repeats === undefined ? size : counts.get(repeats)!) * factor);
+  const worth = ({ isOpen, repeats, size, factor }: SheetTerm): number => {
+    const own = isOpen ? step.count : size;
+    return Math.abs(
+      (repeats === undefined ? own : (counts.get(repeats) ?? 0)) * factor,
+    );
+  };
   const greatest = Math.max(...step.terms.map(worth));
   const shown = step.terms.filter((term) => worth(term) > 0.3 * greatest);
-  const open = shown.filter(({ repeats }) => repeats === undefined);
+  const open = shown.filter(({ repeats, isOpen }) => repeats === undefined && !isOpen);
   const repeats = shown.filter((term) => term.repeats !== undefined);
   const isPlain = step.terms.every((one) => !Number.isNaN(one.size * one.factor));
   const among = kind === 'carried' ? repeats : open;
@@ -90,7 +92,7 @@ function kindsOf(kind: SheetSlipKind): readonly FindingKind[] {
   // Of a resultant the wrong arm is its place, and of a lump the arm is none.
   if (kind === 'lever-arm') return ['lever-arm', 'resultant', 'magnitude'];
   if (kind === 'magnitude') return ['magnitude', 'resultant'];
-  return [kind as FindingKind];
+  return [kind];
 }
 
 function changedTerms(
@@ -105,7 +107,6 @@ function changedTerms(
     size: term.size * by,
     text: term.text.replace(/[\d.]+/u, (size) => figures(Number(size) * by, 5)),
   });
-  const arm = /([\d.]+)( (?:ft|m)\)?)$/u;
   switch (kind) {
     case 'sign':
       return put({ sign: term.sign === 1 ? -1 : 1 });
@@ -122,17 +123,17 @@ function changedTerms(
     case 'carried':
       return put({ outBy: 1.17 });
     case 'lever-arm':
-      return term.factor !== 1 && arm.test(term.text)
-        ? put({
-            factor: term.factor * 1.37,
-            text: term.text.replace(
-              arm,
-              (_, size: string, unit: string) =>
-                `${figures(Number(size) * 1.37, 5)}${unit}`,
-            ),
-          })
-        : undefined;
-    default:
+      return term.factor === 1 ? undefined : put(longerArm(term));
+    case 'arithmetic':
+    case 'rounding':
       return undefined;
   }
+}
+
+function longerArm({ factor, text }: SheetTerm): Partial<SheetTerm> {
+  const longer = text.replace(
+    /([\d.]+)( (?:ft|m)\)?)$/u,
+    (_, size: string, unit: string) => `${figures(Number(size) * 1.37, 5)}${unit}`,
+  );
+  return { factor: factor * 1.37, text: longer };
 }

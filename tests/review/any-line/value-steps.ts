@@ -62,7 +62,7 @@ function valueStep(
   );
   if (!isTold) return undefined;
   const terms = others.flatMap((term) =>
-    termOf(setting, term, -1 / own.factor, x, force),
+    termOf(setting, term, { scale: -1 / own.factor, x, force }),
   );
   const station = `${Number((x / l).toFixed(3))} ${units.length[0]}`;
   return {
@@ -82,42 +82,66 @@ function worthOf({ structure, result }: MarkingContext, term: CutTerm): number {
   return (result.reactions[at]?.components[source.index] ?? 0) * term.factor;
 }
 
+interface Written {
+  readonly scale: number;
+  readonly x: number;
+  readonly force: 'moment' | 'shear';
+}
+
 function termOf(
-  { unknowns, units }: Setting,
+  setting: Setting,
   term: CutTerm,
-  scale: number,
-  x: number,
-  force: 'moment' | 'shear',
+  { scale, x, force }: Written,
 ): readonly SheetTerm[] {
   const by = term.factor * scale;
   if (Math.abs(by) < 1e-9) return [];
-  const [[fName, f], [lName, l]] = [units.force, units.length];
+  const [lName, l] = setting.units.length;
   const isLever = force === 'moment' && term.quantity === 'force';
   const reach = isLever ? Math.abs(term.x - x) : 1;
   const arm = isLever ? ` * ${figures(reach / l, 5)} ${lName}` : '';
-  const { source } = term;
-  if (source.kind === 'reaction') {
-    const [symbol = ''] = [...unknowns].flatMap(([one, { point, index }]) =>
-      point === source.point && index === source.index ? [one] : [],
-    );
-    const share = Math.abs(by) / reach;
-    const part = Math.abs(share - 1) < 1e-9 ? '' : ` * ${figures(share, 5)}`;
-    return [
-      {
-        sign: by < 0 ? -1 : 1,
-        text: `{}${part}${arm}`,
-        repeats: symbol,
-        isOpen: false,
-        size: 1,
-        factor: Math.abs(by) / (isLever ? l : 1),
-      },
-    ];
-  }
-  const worth = (term.magnitude ?? 0) * by;
+  const lever = { by, reach, arm, armCount: isLever ? reach / l : 1 };
+  return term.source.kind === 'reaction'
+    ? reactionTerm(setting, term, lever)
+    : loadTerm(setting, term, lever);
+}
+
+/** What a term counts with, and its arm: in SI, as text, and in the sheet's unit. */
+interface Lever {
+  readonly by: number;
+  readonly reach: number;
+  readonly arm: string;
+  readonly armCount: number;
+}
+
+function reactionTerm(
+  { unknowns }: Setting,
+  { source }: CutTerm,
+  { by, reach, arm, armCount }: Lever,
+): readonly SheetTerm[] {
+  const [symbol = ''] = [...unknowns].flatMap(([one, { point, index }]) =>
+    source.kind === 'reaction' && point === source.point && index === source.index
+      ? [one]
+      : [],
+  );
+  const share = Math.abs(by) / reach;
+  const part = Math.abs(share - 1) < 1e-9 ? '' : ` * ${figures(share, 5)}`;
+  const text = `{}${part}${arm}`;
+  const factor = share * armCount;
+  const sign = by < 0 ? -1 : 1;
+  return [{ sign, text, repeats: symbol, isOpen: false, size: 1, factor }];
+}
+
+function loadTerm(
+  { units }: Setting,
+  { magnitude = 0, quantity }: CutTerm,
+  { by, reach, arm, armCount }: Lever,
+): readonly SheetTerm[] {
+  const worth = magnitude * by;
   if (worth === 0) return [];
-  const isCouple = term.quantity === 'couple';
+  const [[fName, f], [lName, l]] = [units.force, units.length];
+  const isCouple = quantity === 'couple';
   const size = Math.abs(worth) / reach / f / (isCouple ? l : 1);
   const text = `${figures(size, 5)} ${isCouple ? `${fName} ${lName}` : fName}${arm}`;
-  const factor = isLever ? reach / l : 1;
-  return [{ sign: worth < 0 ? -1 : 1, text, isOpen: false, size, factor }];
+  const sign = worth < 0 ? -1 : 1;
+  return [{ sign, text, isOpen: false, size, factor: armCount }];
 }

@@ -15,27 +15,41 @@ export interface SheetSlip {
 export function writtenSheet(sheet: Sheet, taste: Taste, slip?: SheetSlip): string {
   const found = new Map<string, string>();
   const steps = sheet.steps.map((step, at) => {
-    const own = slip?.step === at ? slip : undefined;
-    const terms = own?.terms ?? step.terms;
     const bits = taste.bits[(at * 3 + 1) % 24]!;
-    const isAsNumber = (bits & 16) !== 0;
-    const count = concluded(step, terms, {
-      found,
-      isAltered: own?.terms !== undefined,
-    });
-    const text = own?.concludes?.(count) ?? figures(count, 3);
-    const isPlain = slip === undefined && step.solved !== undefined;
-    const line = isPlain
-      ? step.solved
-      : lineOf(terms, { found, isAsNumber }) + step.ending;
-    found.set(step.symbol, text);
-    const so =
-      isPlain && (bits & 32) !== 0
-        ? ''
-        : `, so: "${step.symbol} = ${text} ${step.unit}"`;
-    return `  - { ${step.head}, write: ${JSON.stringify(withUnit(line ?? '', step))}${so} }\n`;
+    const own = slip?.step === at ? slip : undefined;
+    return slip === undefined && step.solved !== undefined
+      ? solvedStep(step, step.solved, { found, hasSo: (bits & 32) === 0 })
+      : summedStep(step, own, { found, isAsNumber: (bits & 16) !== 0 });
   });
   return `${sheet.head}steps:\n${steps.join('')}`;
+}
+
+/** `R = … = …`, with or without its conclusion once more. */
+function solvedStep(
+  step: SheetStep,
+  line: string,
+  { found, hasSo }: { readonly found: Map<string, string>; readonly hasSo: boolean },
+): string {
+  const text = figures(step.count, 3);
+  found.set(step.symbol, text);
+  const so = hasSo ? `, so: "${step.symbol} = ${text} ${step.unit}"` : '';
+  return `  - { ${step.head}, write: ${JSON.stringify(line)}${so} }\n`;
+}
+
+function summedStep(
+  step: SheetStep,
+  slip: SheetSlip | undefined,
+  {
+    found,
+    isAsNumber,
+  }: { readonly found: Map<string, string>; readonly isAsNumber: boolean },
+): string {
+  const terms = slip?.terms ?? step.terms;
+  const count = concluded(step, terms, { found, isAltered: slip?.terms !== undefined });
+  const text = slip?.concludes?.(count) ?? figures(count, 3);
+  const line = lineOf(terms, { found, isAsNumber }) + step.ending;
+  found.set(step.symbol, text);
+  return `  - { ${step.head}, write: ${JSON.stringify(withUnit(line, step))}, so: "${step.symbol} = ${text} ${step.unit}" }\n`;
 }
 
 /** What a step comes to: the truth where nothing before it is amiss, else by the figures in use. */

@@ -40,6 +40,11 @@ describe('tokensOf', () => {
     expect(wordsOf('wL', ['w', 'L'])).toEqual(['name w', 'name L']);
   });
 
+  test('a declared name with a figure in it is a symbol after a length too', () => {
+    expect(wordsOf('3 m * F1', ['F1'])).toEqual(['3 m', '*', 'name F1']);
+    expect(wordsOf('3 m F1', ['F1'])).toEqual(['3 m', 'name F1']);
+  });
+
   test('straight after a number a unit beats a name', () => {
     expect(wordsOf('3 m * m', ['m'])).toEqual(['3 m', '*', 'name m']);
   });
