@@ -36,10 +36,10 @@ describe('what the derivation narrates, written as somebody might', () => {
           counts.following += verdict === 'follows' ? 1 : 0;
         }
       }),
-      { numRuns: 30, endOnFailure: true },
+      { numRuns: 20, endOnFailure: true },
     );
     console.log(`${counts.marked} steps, ${counts.following} following`);
-    expect(counts.marked).toBeGreaterThan(40);
+    expect(counts.marked).toBeGreaterThan(30);
     expect(counts.following).toBeLessThan(0.05 * counts.marked);
   });
 
@@ -72,12 +72,12 @@ describe('what the derivation narrates, written as somebody might', () => {
         counts.alone += isNamed && own.findings.length === 1 ? 1 : 0;
         if (!isNamed) unnamed.push(all);
       }),
-      { numRuns: 60, endOnFailure: true },
+      { numRuns: 50, endOnFailure: true },
     );
     const { planted, named, alone } = counts;
     const rates = `${planted} slips planted, ${named} named, ${alone} with nothing beside`;
     console.log(rates);
-    expect(planted, rates).toBeGreaterThan(25);
+    expect(planted, rates).toBeGreaterThan(20);
     expect(named / planted, [rates, ...unnamed].join('\n')).toBeGreaterThanOrEqual(
       0.95,
     );

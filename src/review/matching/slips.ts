@@ -136,7 +136,9 @@ function leverSlip(
 ): Slip | undefined {
   const isForce = isNear(own.force, lever.force);
   const isArm = isNear(own.arm, lever.arm);
-  if (isForce === isArm) return undefined;
+  // Along the member a force has no part across it that could be another size.
+  const isAlong = atom.factor === 0 && atom.reach !== 0;
+  if (isForce === isArm || isAlong) return undefined;
   const isSlanting = lever.arm === atom.reach && leversOf(atom).length > 1;
   if (isArm && isSlanting)
     return {

@@ -68,8 +68,9 @@ function plantIn(
   const among = kind === 'carried' ? repeats : open;
   const term = among[pick % Math.max(among.length, 1)];
   if (term === undefined || !isPlain || step.terms.length < 3) return undefined;
-  const changed = changedTerms(step, term, kind);
-  return changed && { kinds: kindsOf(kind), terms: changed };
+  // A term without an arm has none that could be another.
+  if (kind === 'lever-arm' && term.factor === 1) return undefined;
+  return { kinds: kindsOf(kind), terms: changedTerms(step, term, kind) };
 }
 
 function inConclusion(
@@ -99,7 +100,7 @@ function changedTerms(
   step: SheetStep,
   term: SheetTerm,
   kind: SheetSlipKind,
-): readonly SheetTerm[] | undefined {
+): readonly SheetTerm[] {
   const { terms } = step;
   const put = (one: Partial<SheetTerm>): readonly SheetTerm[] =>
     terms.map((own) => (own === term ? { ...own, ...one } : own));
@@ -123,10 +124,10 @@ function changedTerms(
     case 'carried':
       return put({ outBy: 1.17 });
     case 'lever-arm':
-      return term.factor === 1 ? undefined : put(longerArm(term));
+      return put(longerArm(term));
     case 'arithmetic':
     case 'rounding':
-      return undefined;
+      return terms;
   }
 }
 

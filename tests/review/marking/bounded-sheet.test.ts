@@ -19,7 +19,10 @@ const loads = Array.from(
   (_, at) => `{ case: ${'ABCDEFGH'[at % 8]!}, point: ${at + 1} kip, at: ${at + 2} ft }`,
 );
 const project = soundFolder({
-  'loads.yaml': `cases: { ${[...'ABCDEFGH'].map((mark) => `${mark}: { kind: live }`).join(', ')} }\n`,
+  'loads.yaml': `cases: { ${'A B C D E F G H'
+    .split(' ')
+    .map((mark) => `${mark}: { kind: live }`)
+    .join(', ')} }\n`,
   'members/s9.yaml': `mark: S9\nkind: beam\npoints: { A: 0 ft, C: 21 ft }\nsupports: { A: pin, C: roller }\nloads: [ ${loads.join(', ')} ]\n`,
 });
 const [member] = deriveMembers(project, workMembers(project, []));
