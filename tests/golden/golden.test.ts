@@ -45,7 +45,7 @@ const demos: Readonly<
     'governing arrangements': ['member-F1', 30],
     'influence lines': ['member-K2', 11],
     'envelope of moving loads': ['member-K2', 13],
-    'closure of the project': ['reactions', 7],
+    'closure of the project': ['closure', 1],
   },
   'tarn-boathouse': {
     cover: ['cover', 0],

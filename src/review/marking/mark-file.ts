@@ -10,6 +10,7 @@ import {
 } from '../marking-context.ts';
 import { freshEffort, shareOf, sheetEffort, type Effort } from '../matching/effort.ts';
 import { asEquation } from '../reading/as-equation.ts';
+import { lineReader, type LineReader } from '../reading/line-reader.ts';
 import { readLine } from '../reading/read-line.ts';
 import { rememberConclusions } from './own-symbols.ts';
 import { markDefinition } from './mark-definition.ts';
@@ -46,15 +47,16 @@ export function markFile(
   effort: Effort = freshEffort(sheetEffort),
 ): MarkedUnder | undefined {
   const { work } = setting;
+  const read = lineReader();
   const [only, ...others] = casesOf(work);
   const stated = file.loads?.text ?? (others.length === 0 ? only : undefined);
   if (stated !== undefined)
-    return closed(markUnder(file, { ...setting, effort }, stated));
+    return closed(markUnder(file, { ...setting, effort, read }, stated));
   const marks = loadingsOf(work);
   const all = marks.flatMap((mark, index) => {
     // Each loading that is tried has as much as the next: which one fits is not known yet.
     const share = shareOf(effort, marks.length - index);
-    return markUnder(file, { ...setting, effort: share }, mark) ?? [];
+    return markUnder(file, { ...setting, effort: share, read }, mark) ?? [];
   });
   const best = all.reduce<OpenMarks | undefined>(
     (least, one) =>
@@ -84,7 +86,7 @@ function slipsIn({ steps }: OpenMarks): number {
 
 function markUnder(
   file: WorkedDefinition,
-  setting: FileSetting & { readonly effort: Effort },
+  setting: FileSetting & { readonly effort: Effort; readonly read: LineReader },
   mark: string,
 ): OpenMarks | undefined {
   const contexts = new Map<string, MarkingContext | undefined>();
@@ -119,6 +121,7 @@ function markUnder(
       number: index + 1,
       also: new Map(),
       effort: setting.effort,
+      read: setting.read,
     };
     return describe(step, open.worker, base, markStep(request, open.pending));
   });

@@ -30,7 +30,7 @@ export function markSum(
   if (typeof parts === 'string') return unread('step', `${parts}.`);
   if (step.write === undefined)
     return unread('step', 'Nothing is written for this sum.');
-  const read = readLine(step.write.text, symbolsOf(worker, request.also.keys()));
+  const read = request.read(step.write.text, symbolsOf(worker, request.also.keys()));
   if (read.fault !== undefined)
     return unread(read.fault.kind, faultWords(step.write.text, read.fault));
   const meanings = meaningsFor(context, worker, request.also);

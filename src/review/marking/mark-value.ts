@@ -66,7 +66,7 @@ function markReading(request: StepRequest, reading: ValueReading): StepMark {
     return { ...concluded, verdict: concluded.standing };
   }
   const { text } = step.write ?? { text: '' };
-  const read = readLine(text, symbolsOf(worker, request.also.keys()));
+  const read = request.read(text, symbolsOf(worker, request.also.keys()));
   if (read.fault !== undefined)
     return unread(read.fault.kind, faultWords(text, read.fault));
   const lines = read.readings.map((line) => withoutOwnName(line, request));

@@ -2,6 +2,7 @@ import type { Verdict } from '../verdict.ts';
 import type { ExpectedLine } from './expected-line.ts';
 import type { WorkedStep } from '../../project/index.ts';
 import type { Effort } from '../matching/effort.ts';
+import type { LineReader } from '../reading/line-reader.ts';
 import type { MarkingContext } from '../marking-context.ts';
 import type { NameMeaning } from '../names/name-meanings.ts';
 import type { SlipFinding } from './same-slip.ts';
@@ -18,6 +19,8 @@ export interface StepRequest {
   readonly also: ReadonlyMap<string, NameMeaning>;
   /** What all lines of the file may still spend on being explained, together. */
   readonly effort: Effort;
+  /** Reads a written line, as `readLine` does. */
+  readonly read: LineReader;
 }
 
 /** What marking a step comes to. */

@@ -13,7 +13,7 @@ export interface Effort {
 export const lineEffort = 400_000;
 
 /** Comparisons that all lines of a sheet are worth together, under all loadings that are tried. */
-export const sheetEffort = 2_000_000;
+export const sheetEffort = 1_400_000;
 
 /** What every line may spend, however much its sheet has spent: enough for a few terms with one slip. */
 export const leastEffort = 3000;
