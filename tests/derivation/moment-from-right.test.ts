@@ -76,7 +76,7 @@ describe('momentFromRight', () => {
           }
         }
       }),
-      { numRuns: 20 },
+      { numRuns: 10 },
     );
   });
 });

@@ -72,7 +72,7 @@ function scaleOf(of: Expression): number {
   return Math.abs(valueOf(of) ?? 0);
 }
 
-const runs = { numRuns: 30 };
+const runs = { numRuns: 15 };
 
 describe('the derivation of any determinate beam', { timeout: 120_000 }, () => {
   test('never throws, and every check holds on the true result', () => {

@@ -19,7 +19,7 @@ import {
 } from '../../src/statics/index.ts';
 import { elasticBeam } from '../support/random-elastic-beam.ts';
 
-const runs = { numRuns: 60 };
+const runs = { numRuns: 30 };
 const usual = elasticBeam({ ratio: 100, movements: true });
 const unequal = elasticBeam({ ratio: 1e4, movements: true });
 const extreme = elasticBeam({ ratio: 1e6, movements: true });

@@ -91,7 +91,7 @@ function layOut(of: readonly Block[]): PagedDocument {
   );
 }
 
-const settings = { numRuns: 40 };
+const settings = { numRuns: 20 };
 
 describe('layout', () => {
   test('no mark leaves its area', () => {

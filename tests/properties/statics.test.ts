@@ -27,7 +27,7 @@ import {
 } from '../../src/statics/index.ts';
 import { determinateBeam } from '../support/random-beam.ts';
 
-const runs = { numRuns: 200 };
+const runs = { numRuns: 90 };
 
 function solved(structure: BeamStructure): readonly BeamResult[] {
   const outcome = solveBeam(structure);

@@ -68,7 +68,7 @@ describe('any line of any determinate beam', () => {
         marked += 1;
         expect(step.verdict, told(line, step)).toBe('right');
       }),
-      { numRuns: 60, endOnFailure: true },
+      { numRuns: 40, endOnFailure: true },
     );
     expect(marked).toBeGreaterThan(20);
   });
@@ -98,7 +98,7 @@ describe('any line of any determinate beam', () => {
           if (!isNamed) unnamed.push(`${slip}: ${told(line, step)}`);
         },
       ),
-      { numRuns: 160, endOnFailure: true },
+      { numRuns: 90, endOnFailure: true },
     );
     const { planted, named, alone } = counts;
     const rates = `${planted} slips planted, ${named} named, ${alone} with nothing beside`;

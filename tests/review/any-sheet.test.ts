@@ -36,7 +36,7 @@ describe('what the derivation narrates, written as somebody might', () => {
           counts.following += verdict === 'follows' ? 1 : 0;
         }
       }),
-      { numRuns: 20, endOnFailure: true },
+      { numRuns: 12, endOnFailure: true },
     );
     console.log(`${counts.marked} steps, ${counts.following} following`);
     expect(counts.marked).toBeGreaterThan(30);
@@ -72,7 +72,7 @@ describe('what the derivation narrates, written as somebody might', () => {
         counts.alone += isNamed && own.findings.length === 1 ? 1 : 0;
         if (!isNamed) unnamed.push(all);
       }),
-      { numRuns: 50, endOnFailure: true },
+      { numRuns: 28, endOnFailure: true },
     );
     const { planted, named, alone } = counts;
     const rates = `${planted} slips planted, ${named} named, ${alone} with nothing beside`;
