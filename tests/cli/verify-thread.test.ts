@@ -23,7 +23,10 @@ beforeAll(async () => {
 }, 120_000);
 
 test('threads give what one thread gives, in the order of the list', () => {
-  const [one, two] = [['--jobs', '1'], ['--jobs', '2']].map((more) =>
+  const [one, two] = [
+    ['--jobs', '1'],
+    ['--jobs', '2'],
+  ].map((more) =>
     spawnSync(process.execPath, [main, 'verify', folder, ...more], {
       encoding: 'utf8',
     }),

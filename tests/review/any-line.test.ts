@@ -102,7 +102,7 @@ describe('any line of any determinate beam', () => {
     );
     const { planted, named, alone } = counts;
     const rates = `${planted} slips planted, ${named} named, ${alone} with nothing beside`;
-    expect(planted, rates).toBeGreaterThan(60);
+    expect(planted, rates).toBeGreaterThan(35);
     expect(named / planted, [rates, ...unnamed].join('\n')).toBeGreaterThanOrEqual(
       0.95,
     );

@@ -77,7 +77,7 @@ describe('what the derivation narrates, written as somebody might', () => {
     const { planted, named, alone } = counts;
     const rates = `${planted} slips planted, ${named} named, ${alone} with nothing beside`;
     console.log(rates);
-    expect(planted, rates).toBeGreaterThan(20);
+    expect(planted, rates).toBeGreaterThan(15);
     expect(named / planted, [rates, ...unnamed].join('\n')).toBeGreaterThanOrEqual(
       0.95,
     );
