@@ -110,7 +110,7 @@ function asRounded(
   if (coarse === undefined) return undefined;
   const whole = show(isTurned ? -coarse : coarse);
   return right(
-    `${show(value)} is ${whole} rounded to few figures; steps that go on from it may leave the tolerance.`,
+    `${show(value)} is ${whole} rounded to too few figures; steps that go on from it may leave the tolerance.`,
     isTurned,
   );
 }

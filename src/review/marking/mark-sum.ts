@@ -13,6 +13,7 @@ import { truthOf } from './truth-of.ts';
 import { meaningsFor, ownMeaningsFor, symbolsOf } from './meanings.ts';
 import { words } from './phrases.ts';
 import { readPart, readSumClaim } from './read-claim.ts';
+import { capital } from './speech.ts';
 import { ownEquation, solveFor, type OwnEquation } from './solve-for.ts';
 import { faultWords, unread, type StepMark, type StepRequest } from './step-mark.ts';
 import { markUnfitTerms } from './unfit-terms.ts';
@@ -25,9 +26,9 @@ export function markSum(
 ): StepMark {
   const { context, worker, step } = request;
   const claim = readSumClaim(context, sum.text);
-  if (typeof claim === 'string') return unread('step', `${claim}.`);
+  if (typeof claim === 'string') return unread('step', `${capital(claim)}.`);
   const parts = readPart(context, step.part?.text);
-  if (typeof parts === 'string') return unread('step', `${parts}.`);
+  if (typeof parts === 'string') return unread('step', `${capital(parts)}.`);
   if (step.write === undefined)
     return unread('step', 'Nothing is written for this sum.');
   const read = request.read(step.write.text, symbolsOf(worker, request.also.keys()));
