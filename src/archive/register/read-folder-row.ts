@@ -2,6 +2,7 @@ import type { Diagnostic } from '../../diagnostics/index.ts';
 import { readProject, type ProjectDefinition } from '../../project/index.ts';
 import type { Results } from '../../results/index.ts';
 import { rememberReads, type RememberedFile, type World } from '../../world/index.ts';
+import { areEqual } from '../are-equal.ts';
 import { below } from '../bag-place.ts';
 import { belongsToFolder } from '../carried-folder.ts';
 import type { BoundState, ReadRow } from './register-row.ts';
@@ -74,10 +75,7 @@ function areAlike(
     ours.length === theirs.length &&
     ours.every(({ path, bytes }) => {
       const other = byPath.get(path);
-      return (
-        other?.length === bytes.length &&
-        bytes.every((byte, index) => byte === other[index])
-      );
+      return other !== undefined && areEqual(bytes, other);
     })
   );
 }

@@ -1,6 +1,6 @@
 import type { Damage } from '../verification.ts';
 import { payload } from '../payload-paths.ts';
-import { areEqual } from './are-equal.ts';
+import { areEqual } from '../are-equal.ts';
 
 /** What should travel inside a PDF. */
 export interface DueAttachments {

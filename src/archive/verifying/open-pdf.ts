@@ -1,7 +1,7 @@
 import type { ReadAttachment } from '../../pdf/index.ts';
 import type { World } from '../../world/index.ts';
 import type { Damage } from '../verification.ts';
-import { areEqual } from './are-equal.ts';
+import { areEqual } from '../are-equal.ts';
 
 /** A bound PDF that was read to its last object. */
 export interface FoundPdf {
